@@ -1,0 +1,63 @@
+package lapline.practice;
+
+import lapline.trade.measure.Dimension;
+import lapline.trade.measure.TargetRange;
+
+/**
+ * One target on one quantity of a panel.
+ *
+ * @param quantity id of a measurand, or of a computed quantity such as {@code overlap}
+ * @param judged how several values are taken together
+ * @param target in the SI unit of {@code dimension}
+ * @param critical whether the panel cannot be accepted for sign-off without it
+ * @param weight share in the practice score, relative to the other criteria; > 0
+ * @param fade how far outside the target the practice points have fallen to e^−½, in SI; > 0
+ * @param card name of the gun-card or data-sheet value that overrides the target; empty for none
+ * @param source where the target comes from, in words
+ */
+public record Criterion(
+    String id,
+    String label,
+    String quantity,
+    Dimension dimension,
+    Judged judged,
+    TargetRange target,
+    boolean critical,
+    double weight,
+    double fade,
+    String card,
+    String why,
+    String source) {
+
+  /** How several values of a quantity become one verdict. */
+  public enum Judged {
+    /** Their mean. */
+    MEAN,
+    /** Each by itself; the least sure one decides. */
+    EACH,
+    /** Their sum. */
+    SUM,
+    /** The share of them, by count, whose value is not 0. */
+    SHARE,
+    /** The largest step from one to the next, such as between sanding grits. */
+    LARGEST_STEP,
+    /** The last one. */
+    LAST
+  }
+
+  public Criterion withTarget(TargetRange other, String otherSource) {
+    return new Criterion(
+        id,
+        label,
+        quantity,
+        dimension,
+        judged,
+        other,
+        critical,
+        weight,
+        fade,
+        card,
+        why,
+        otherSource);
+  }
+}

@@ -1,0 +1,91 @@
+package lapline.practice;
+
+import java.util.List;
+import java.util.Optional;
+import lapline.trade.measure.Dimension;
+import lapline.trade.measure.TargetRange;
+import lapline.trade.measure.Verdict;
+
+/**
+ * What the numbers of one panel say: a verdict on each criterion, whether the panel counts for
+ * sign-off, a practice score that moves smoothly, and the likely causes. Rubric and defect marks
+ * are not part of it.
+ *
+ * @param practiceScore 0 to 100
+ * @param accepted every critical criterion is met
+ * @param standing the criteria that keep it from being accepted
+ * @param film the dry film as a field; null where the task measures none
+ * @param scorer version of the scoring rules
+ */
+public record PanelScore(
+    double practiceScore,
+    boolean accepted,
+    List<String> standing,
+    List<Result> results,
+    List<Finding> findings,
+    FilmField film,
+    String scorer) {
+
+  /**
+   * One criterion's answer.
+   *
+   * @param criterion as it was applied, with any override of its target
+   * @param judged false where something was not measured; then only {@code missing} says more
+   * @param conformance probability that the true value lies in the target
+   * @param value best value in SI, with its standard uncertainty
+   * @param points 0 to 1, what it gave of its weight in the practice score
+   * @param instances the separate values, where there are several
+   * @param missing keys of the measurands that were wanted and not given
+   * @param advice what would settle a doubtful verdict; null otherwise
+   */
+  public record Result(
+      Criterion criterion,
+      boolean judged,
+      Verdict verdict,
+      double conformance,
+      double value,
+      double standardUncertainty,
+      double points,
+      List<Instance> instances,
+      Working working,
+      List<String> missing,
+      Phrase advice) {
+
+    public TargetRange target() {
+      return criterion.target();
+    }
+  }
+
+  /** One value among several: {@code where} names it, such as coat 2, pass 3 or place 7. */
+  public record Instance(
+      Cell where, double value, double standardUncertainty, double conformance) {}
+
+  /** How a number came about: the formula, where it is published, and what went in. */
+  public record Working(String formula, String source, List<Input> inputs) {}
+
+  public record Input(String name, double value, double standardUncertainty, Dimension dimension) {}
+
+  /**
+   * A likely cause read from the numbers.
+   *
+   * @param id stable key, for counting
+   * @param support 0 to 1, how much of the evidence goes to it among the rivals
+   * @param change the one thing to change next
+   * @param nextPlaces x, y of places where further readings would tell rivals apart; may be empty
+   */
+  public record Finding(
+      String id,
+      double support,
+      Phrase cause,
+      List<Phrase> evidence,
+      List<Rival> rivals,
+      Phrase change,
+      List<PanelOutline.Point> nextPlaces) {}
+
+  /** Another explanation the numbers leave open. */
+  public record Rival(String id, double support, Phrase cause) {}
+
+  public Optional<Result> result(String criterionId) {
+    return results.stream().filter(r -> r.criterion().id().equals(criterionId)).findFirst();
+  }
+}

@@ -1,0 +1,78 @@
+package lapline.practice;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What to do on a practice panel and what is measured on it, with targets; read from a file under
+ * {@code curriculum/}. An attempt keeps the whole task it was judged under.
+ *
+ * @param id path of the file without its ordering prefix, such as {@code clear/two-coats}
+ * @param unit id of the unit it belongs to, such as {@code clear}
+ * @param version short hash of the file's text
+ * @param skill id of the skill it is evidence for
+ * @param coats how many coats the task asks for; 0 where nothing is sprayed
+ * @param passesPerCoat most passes a coat may have on the entry page; 0 where nothing is sprayed
+ */
+public record PracticeTask(
+    String id,
+    String unit,
+    String title,
+    String version,
+    String skill,
+    String purpose,
+    PanelOutline panel,
+    int coats,
+    int passesPerCoat,
+    List<String> prepare,
+    List<String> cautions,
+    List<Section> sections,
+    List<Criterion> criteria,
+    List<FindingRule> findings,
+    List<RubricItem> rubric,
+    List<DefectKind> defects) {
+
+  /** A group of fields on the entry page and the task sheet. */
+  public record Section(String id, String title, String note, List<Field> fields) {}
+
+  /**
+   * One measurand asked for.
+   *
+   * @param required whether a panel can be scored without it
+   * @param steps names of the steps for {@link Scope#STEP}; empty otherwise
+   * @param places numbers of the places it is read at; empty for all places of the panel
+   */
+  public record Field(
+      String measurand, boolean required, List<String> steps, List<Integer> places) {}
+
+  /** A rating an instructor gives by eye, from described anchors, worst first. */
+  public record RubricItem(
+      String id, String label, boolean critical, int acceptedFrom, List<Anchor> anchors) {}
+
+  /** What a mark of the rubric looks like. */
+  public record Anchor(int mark, String looksLike) {}
+
+  /** A defect that may be marked on the panel drawing, with what usually causes it. */
+  public record DefectKind(String id, String label, String looksLike) {}
+
+  /**
+   * A cause in the task's own words, offered when a criterion comes out as stated.
+   *
+   * @param criterion id of a criterion of this task
+   * @param side {@code low}, {@code high} or {@code any}: which side of the range the value lies
+   * @param change the one thing to change next
+   */
+  public record FindingRule(
+      String criterion, String side, String cause, String change, List<String> rivals) {}
+
+  public Optional<Criterion> criterion(String criterionId) {
+    return criteria.stream().filter(c -> c.id().equals(criterionId)).findFirst();
+  }
+
+  public Optional<Field> field(String measurand) {
+    return sections.stream()
+        .flatMap(s -> s.fields().stream())
+        .filter(f -> f.measurand().equals(measurand))
+        .findFirst();
+  }
+}
