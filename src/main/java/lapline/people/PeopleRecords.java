@@ -1,0 +1,58 @@
+package lapline.people;
+
+import java.time.Instant;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+
+/** What is kept about workshops, people and the ways they sign in. */
+public interface PeopleRecords {
+
+  boolean anyRegistrar();
+
+  void addWorkshop(Workshop workshop, Instant at);
+
+  Optional<Workshop> workshop(UUID id);
+
+  void changeWorkshop(Workshop workshop);
+
+  void add(Person person, Instant at);
+
+  /** Writes name, sign-in name, roles, units and whether the account is active. */
+  void change(Person person);
+
+  Optional<Person> person(UUID id);
+
+  Optional<Person> bySignInName(String signInName);
+
+  /** Names of the given people, in one query. */
+  Map<UUID, String> names(Collection<UUID> ids);
+
+  /** One page of a workshop's people by name; {@code part} of the name, or empty for all. */
+  List<Person> page(UUID workshop, String part, Role role, int first, int size);
+
+  int count(UUID workshop, String part, Role role);
+
+  Optional<String> passwordHash(UUID person);
+
+  void setPasswordHash(UUID person, String hash);
+
+  void addPasswordLink(String digest, UUID person, Instant expires);
+
+  /** The person a link is good for at this time; empty when unknown, used or expired. */
+  Optional<UUID> passwordLinkOwner(String digest, Instant at);
+
+  void usePasswordLink(String digest, Instant at);
+
+  void addToken(AccessToken token, String digest);
+
+  List<AccessToken> tokens(UUID person);
+
+  Optional<AccessToken> tokenByDigest(String digest);
+
+  void touchToken(UUID token, Instant at);
+
+  void revokeToken(UUID token, Instant at);
+}

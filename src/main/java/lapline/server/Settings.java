@@ -1,0 +1,20 @@
+package lapline.server;
+
+import java.nio.file.Path;
+
+/** What was set on the command line when the server was started. */
+public record Settings(Path dataFolder, boolean demo, String address) {
+
+  static Settings fromSystem() {
+    return new Settings(
+        Path.of(System.getProperty("lapline.data", "lapline-data")).toAbsolutePath(),
+        Boolean.getBoolean("lapline.demo"),
+        addressSet());
+  }
+
+  /** The address people use; for links in the log when nothing else is set. */
+  private static String addressSet() {
+    int port = 8080 + Integer.getInteger("jboss.socket.binding.port-offset", 0);
+    return System.getProperty("lapline.address", "http://localhost:" + port);
+  }
+}
