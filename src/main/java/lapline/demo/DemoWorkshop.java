@@ -1,0 +1,54 @@
+package lapline.demo;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Observes;
+import jakarta.inject.Inject;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.logging.Logger;
+import java.util.random.RandomGenerator;
+import lapline.people.PeopleRecords;
+import lapline.people.Person;
+import lapline.people.Secrets;
+import lapline.server.Start;
+
+/**
+ * Fills an empty database with an invented workshop when the server was started for a
+ * demonstration. Its one password is drawn at random and stands in the log and in {@code
+ * demo-accounts.txt}.
+ */
+@ApplicationScoped
+public class DemoWorkshop {
+  private static final Logger LOG = Logger.getLogger("lapline.demo");
+
+  @Inject private PeopleRecords records;
+  @Inject private DemoPeople people;
+  @Inject private Clock clock;
+  @Inject private RandomGenerator chance;
+
+  void make(@Observes Start.Started start) {
+    if (!start.settings().demo() || records.anyRegistrar()) {
+      return;
+    }
+    String password = Secrets.code(chance, 16);
+    List<Person> all = people.make(password, clock.instant());
+    writeAccounts(start.settings().dataFolder().resolve("demo-accounts.txt"), password, all);
+    LOG.info(
+        "Demo workshop made. Sign in as apprentice1, instructor1, examiner, owner or registrar; password "
+            + password);
+  }
+
+  private static void writeAccounts(Path file, String password, List<Person> all) {
+    StringBuilder text = new StringBuilder("password " + password + "\n");
+    all.forEach(p -> text.append(p.signInName()).append(" = ").append(p.name()).append('\n'));
+    try {
+      Files.writeString(file, text);
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot write " + file, e);
+    }
+  }
+}

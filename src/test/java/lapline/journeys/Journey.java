@@ -1,0 +1,168 @@
+package lapline.journeys;
+
+import com.deque.html.axecore.results.Results;
+import com.deque.html.axecore.results.Rule;
+import com.deque.html.axecore.selenium.AxeBuilder;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import org.assertj.core.api.Assertions;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.extension.AfterTestExecutionCallback;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Dimension;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.support.ui.ExpectedConditions;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/**
+ * A person in front of the running Lapline: opens pages, reads, types, presses. Waits for what a
+ * person would see, never for time. Where no Chromium is installed the journeys say that they were
+ * skipped; {@code -Djourneys=required} makes that an error.
+ */
+abstract class Journey {
+  private static final String URL = System.getProperty("lapline.url", "http://localhost:9080");
+  private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
+  private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
+
+  protected ChromeDriver browser;
+  private Path profile;
+
+  @RegisterExtension
+  final AfterTestExecutionCallback pictureOnFailure =
+      context -> {
+        if (context.getExecutionException().isPresent() && browser != null) {
+          picture(
+              "failed-"
+                  + context.getRequiredTestClass().getSimpleName()
+                  + "-"
+                  + context.getRequiredTestMethod().getName());
+        }
+      };
+
+  @BeforeEach
+  void openBrowser() throws IOException {
+    boolean here = Files.exists(CHROMIUM) && Files.exists(DRIVER);
+    if (!here && "required".equals(System.getProperty("journeys"))) {
+      Assertions.fail("no Chromium: install Debian's chromium and chromium-driver");
+    }
+    Assumptions.assumeTrue(here, "journey skipped: no Chromium on this machine");
+    profile = Files.createTempDirectory("lapline-journey");
+    ChromeOptions options = new ChromeOptions();
+    options.setBinary(CHROMIUM.toString());
+    options.addArguments(
+        "--headless",
+        "--no-sandbox",
+        "--disable-gpu",
+        "--disable-quic",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+        "--disable-dev-shm-usage",
+        "--user-data-dir=" + profile);
+    ChromeDriverService service =
+        new ChromeDriverService.Builder().usingDriverExecutable(DRIVER.toFile()).build();
+    browser = new ChromeDriver(service, options);
+    width(1440);
+  }
+
+  @AfterEach
+  void closeBrowser() {
+    if (browser != null) {
+      browser.quit();
+    }
+  }
+
+  protected void width(int pixels) {
+    browser.manage().window().setSize(new Dimension(pixels, 900));
+  }
+
+  protected void open(String page) {
+    browser.get(URL + page);
+  }
+
+  /** Signs in as one of the demo workshop's people, such as {@code apprentice1}. */
+  protected void signIn(String signInName) {
+    open("/sign-in");
+    type("sign-in:name", signInName);
+    type("sign-in:password", DemoAccounts.password());
+    press("sign-in:go");
+    until(By.cssSelector("header.frame nav"));
+  }
+
+  protected void signOut() {
+    browser.findElement(By.cssSelector("#out input[type=submit]")).click();
+    until(By.id("sign-in:name"));
+  }
+
+  protected void type(String id, String text) {
+    WebElement field = until(By.id(id));
+    field.clear();
+    field.sendKeys(text);
+  }
+
+  protected void press(String id) {
+    until(By.id(id)).click();
+  }
+
+  protected WebElement until(By what) {
+    return waiting().until(ExpectedConditions.visibilityOfElementLocated(what));
+  }
+
+  protected void untilText(String text) {
+    waiting().until(ExpectedConditions.textToBePresentInElementLocated(By.tagName("body"), text));
+  }
+
+  protected WebDriverWait waiting() {
+    return new WebDriverWait(browser, Duration.ofSeconds(15));
+  }
+
+  protected String title() {
+    return until(By.tagName("h1")).getText();
+  }
+
+  protected String text() {
+    return browser.findElement(By.tagName("body")).getText();
+  }
+
+  /** Fails with the rules and places where the page on screen is not accessible (WCAG 2.2 AA). */
+  protected void isAccessible() {
+    Results results =
+        new AxeBuilder()
+            .withTags(
+                List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
+            .analyze(browser);
+    List<String> violations =
+        results.getViolations().stream()
+            .map(
+                (Rule r) ->
+                    r.getId()
+                        + ": "
+                        + r.getHelp()
+                        + " at "
+                        + r.getNodes().stream().map(n -> n.getTarget().toString()).toList())
+            .toList();
+    Assertions.assertThat(violations).as("axe on " + browser.getCurrentUrl()).isEmpty();
+  }
+
+  /** Keeps a picture of the page for people to look at. */
+  protected void picture(String name) {
+    try {
+      Path folder = Path.of(System.getProperty("screenshots", "target/screenshots"));
+      Files.createDirectories(folder);
+      Files.write(folder.resolve(name + ".png"), browser.getScreenshotAs(OutputType.BYTES));
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+  }
+}
