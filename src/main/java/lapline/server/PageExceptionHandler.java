@@ -63,12 +63,10 @@ class PageExceptionHandler extends ExceptionHandlerWrapper {
     try {
       if (cause instanceof ViewExpiredException) {
         outside.redirect(pageAgain(outside));
-      } else if (faces.getPartialViewContext().isAjaxRequest()) {
-        outside.redirect(outside.getRequestContextPath() + target(cause));
       } else {
-        outside.responseReset();
-        outside.setResponseStatus(status(cause));
-        outside.dispatch(target(cause));
+        // the container shows the error page in a request of its own, with the right status
+        remember(outside, cause);
+        outside.responseSendError(status(cause), null);
       }
     } catch (IOException e) {
       throw new FacesException(e);
@@ -90,15 +88,13 @@ class PageExceptionHandler extends ExceptionHandlerWrapper {
         : cause instanceof NotAllowedException ? 403 : 500;
   }
 
-  private static String target(Throwable cause) {
-    if (cause instanceof NotFoundException) {
-      return "/not-found.xhtml";
-    }
+  private static void remember(ExternalContext outside, Throwable cause) {
     if (cause instanceof NotAllowedException refused) {
-      return "/not-allowed.xhtml?why=" + refused.key();
+      outside.getRequestMap().put("why", refused.key());
+    } else if (!(cause instanceof NotFoundException)) {
+      String number = UUID.randomUUID().toString().substring(0, 8);
+      LOG.log(Level.SEVERE, "a page broke, number " + number, cause);
+      outside.getRequestMap().put("number", number);
     }
-    String number = UUID.randomUUID().toString().substring(0, 8);
-    LOG.log(Level.SEVERE, "a page broke, number " + number, cause);
-    return "/problem.xhtml?number=" + number;
   }
 }

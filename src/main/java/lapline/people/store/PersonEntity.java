@@ -12,12 +12,12 @@ import jakarta.persistence.JoinColumn;
 import jakarta.persistence.ManyToOne;
 import jakarta.persistence.Table;
 import java.time.Instant;
-import java.time.ZoneId;
 import java.util.EnumSet;
 import java.util.Set;
 import java.util.UUID;
 import lapline.people.Person;
 import lapline.people.Role;
+import lapline.people.Workshop;
 import lapline.trade.measure.UnitSystem;
 
 /** The row of one account. */
@@ -53,8 +53,8 @@ class PersonEntity {
   Set<Role> roles = EnumSet.noneOf(Role.class);
 
   Person asPerson() {
-    return new Person(
-        id, workshop.id, name, signInName, roles, units, ZoneId.of(workshop.zone), active);
+    Workshop wall = workshop.asWorkshop();
+    return new Person(id, wall.id(), name, signInName, roles, units, wall.zone(), active);
   }
 
   void take(Person person) {

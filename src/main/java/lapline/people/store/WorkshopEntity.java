@@ -26,7 +26,8 @@ class WorkshopEntity {
   @Column(name = "created_at")
   Instant createdAt;
 
-  Workshop asWorkshop() {
+  // through methods, since Hibernate may stand a proxy in whose fields are empty
+  public Workshop asWorkshop() {
     return new Workshop(id, name, ZoneId.of(zone), units);
   }
 
