@@ -26,7 +26,7 @@ public class Me {
   }
 
   /** The first page of the day for this person's foremost role. */
-  public String getStart() {
+  public String start() {
     Person p = signedIn.person();
     if (p.is(Role.APPRENTICE)) {
       return "/learn/today.xhtml?faces-redirect=true";
