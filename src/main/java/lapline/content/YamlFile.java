@@ -63,11 +63,7 @@ public final class YamlFile {
   }
 
   private static LoadSettings settings(String label) {
-    return LoadSettings.builder()
-        .setLabel(label)
-        .setSchema(new FailsafeSchema())
-        .setMaxAliasesForCollections(0)
-        .build();
+    return LoadSettings.builder().setLabel(label).setSchema(new FailsafeSchema()).build();
   }
 
   private static String advice(MarkedYamlEngineException e) {

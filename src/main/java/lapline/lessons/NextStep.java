@@ -1,0 +1,62 @@
+package lapline.lessons;
+
+/**
+ * What is next for a learner in a unit. It is advice and bars nothing: whoever wants to take a
+ * panel before the exam may.
+ *
+ * @param have how much of it is done
+ * @param need how much of it there is; 1 where it is not counted
+ */
+public record NextStep(Step step, int have, int need) {
+
+  /** The steps of a unit in their order. */
+  public enum Step {
+    READ_LESSON,
+    ANSWER_CHECKS,
+    FINISH_ENTRY,
+    SIT_EXAM,
+    TAKE_PANEL,
+    WAIT_FOR_INSTRUCTOR,
+    WAIT_FOR_EXAMINER,
+    DONE;
+
+    /** Whether it lies with the learner and not with somebody else. */
+    public boolean yours() {
+      return compareTo(WAIT_FOR_INSTRUCTOR) < 0;
+    }
+  }
+
+  /**
+   * The exam comes before the panels because the cautions are in it. A begun entry comes before the
+   * exam because readings are forgotten sooner than lessons.
+   */
+  public static NextStep of(UnitFacts facts) {
+    if (facts.signedOff()) {
+      return once(Step.DONE);
+    }
+    if (!facts.lessonRead()) {
+      return once(Step.READ_LESSON);
+    }
+    if (facts.checksRight() < facts.checks()) {
+      return new NextStep(Step.ANSWER_CHECKS, facts.checksRight(), facts.checks());
+    }
+    if (facts.entryOpen()) {
+      return once(Step.FINISH_ENTRY);
+    }
+    return facts.examPassed() ? panels(facts) : once(Step.SIT_EXAM);
+  }
+
+  private static NextStep panels(UnitFacts facts) {
+    int counting = facts.panelsCounting();
+    if (counting >= facts.panelsNeeded()) {
+      return once(Step.WAIT_FOR_EXAMINER);
+    }
+    boolean enoughIfAccepted = counting + facts.panelsWaiting() >= facts.panelsNeeded();
+    Step step = enoughIfAccepted ? Step.WAIT_FOR_INSTRUCTOR : Step.TAKE_PANEL;
+    return new NextStep(step, counting, facts.panelsNeeded());
+  }
+
+  private static NextStep once(Step step) {
+    return new NextStep(step, step == Step.DONE ? 1 : 0, 1);
+  }
+}
