@@ -81,12 +81,17 @@ final class DrawingRules {
     for (int i = 0; i < attributes.getLength(); i++) {
       Attr attribute = (Attr) attributes.item(i);
       String key = attribute.getName();
-      if (key.startsWith("on") || key.contains("href") || key.equals("style")) {
-        return Optional.of("has the attribute " + key);
+      if (isForbidden(key, attribute.getValue())) {
+        return Optional.of("has the attribute " + key + "=" + attribute.getValue());
       }
       attribute.setValue(own(key, attribute.getValue()));
     }
     return Optional.empty();
+  }
+
+  private static boolean isForbidden(String key, String value) {
+    boolean loads = value.replace("url(#", "").contains("url(");
+    return loads || key.startsWith("on") || key.contains("href") || key.equals("style");
   }
 
   private String own(String key, String value) {

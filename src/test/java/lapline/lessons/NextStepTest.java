@@ -1,0 +1,59 @@
+package lapline.lessons;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import lapline.lessons.NextStep.Step;
+import org.junit.jupiter.api.Test;
+
+class NextStepTest {
+
+  private static UnitFacts facts(boolean read, int right, boolean exam, int counting, int waiting) {
+    return new UnitFacts(read, 5, right, exam, false, 3, counting, waiting, false);
+  }
+
+  @Test
+  void the_lesson_comes_first() {
+    assertThat(NextStep.of(facts(false, 0, false, 0, 0)).step()).isEqualTo(Step.READ_LESSON);
+  }
+
+  @Test
+  void then_its_checks_with_how_many_are_right() {
+    assertThat(NextStep.of(facts(true, 2, false, 0, 0)))
+        .isEqualTo(new NextStep(Step.ANSWER_CHECKS, 2, 5));
+  }
+
+  @Test
+  void then_the_exam_since_the_cautions_are_in_it() {
+    assertThat(NextStep.of(facts(true, 5, false, 0, 0)).step()).isEqualTo(Step.SIT_EXAM);
+  }
+
+  @Test
+  void an_entry_that_was_begun_is_finished_before_the_exam() {
+    UnitFacts begun = new UnitFacts(true, 5, 5, false, true, 3, 0, 0, false);
+    assertThat(NextStep.of(begun).step()).isEqualTo(Step.FINISH_ENTRY);
+  }
+
+  @Test
+  void then_panels_until_enough_would_count() {
+    assertThat(NextStep.of(facts(true, 5, true, 1, 1)))
+        .isEqualTo(new NextStep(Step.TAKE_PANEL, 1, 3));
+  }
+
+  @Test
+  void when_enough_lie_with_the_instructor_the_learner_waits() {
+    NextStep next = NextStep.of(facts(true, 5, true, 1, 2));
+    assertThat(next.step()).isEqualTo(Step.WAIT_FOR_INSTRUCTOR);
+    assertThat(next.step().yours()).isFalse();
+  }
+
+  @Test
+  void when_all_evidence_is_there_the_examiner_decides() {
+    assertThat(NextStep.of(facts(true, 5, true, 3, 0)).step()).isEqualTo(Step.WAIT_FOR_EXAMINER);
+  }
+
+  @Test
+  void a_signed_off_unit_asks_for_nothing_even_if_its_lesson_has_grown() {
+    UnitFacts signed = new UnitFacts(true, 6, 5, true, false, 3, 3, 0, true);
+    assertThat(NextStep.of(signed).step()).isEqualTo(Step.DONE);
+  }
+}
