@@ -64,6 +64,11 @@ public class SetupPage {
   }
 
   public List<String> getZones() {
+    return knownZones();
+  }
+
+  /** Zone names of the form Area/City, for a list to choose from. */
+  static List<String> knownZones() {
     return ZoneId.getAvailableZoneIds().stream().filter(z -> z.contains("/")).sorted().toList();
   }
 

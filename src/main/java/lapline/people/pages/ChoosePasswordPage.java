@@ -1,0 +1,49 @@
+package lapline.people.pages;
+
+import jakarta.enterprise.context.RequestScoped;
+import jakarta.inject.Inject;
+import jakarta.inject.Named;
+import lapline.pages.Errors;
+import lapline.people.ChoosePassword;
+import lapline.people.Passwords;
+import lapline.people.Person;
+
+/** Choose your password, by a link from the registrar. */
+@Named
+@RequestScoped
+public class ChoosePasswordPage {
+  @Inject private ChoosePassword choosePassword;
+  @Inject private Errors errors;
+  private String code;
+  private String password;
+
+  public Person getOwner() {
+    return choosePassword.owner(code).orElse(null);
+  }
+
+  public String save() {
+    if (password.length() < Passwords.LEAST_LENGTH) {
+      errors.add("password", "people.password.short", Passwords.LEAST_LENGTH);
+      return null;
+    }
+    choosePassword.run(code, password.toCharArray());
+    errors.news("people.password.chosen");
+    return "/sign-in.xhtml?faces-redirect=true";
+  }
+
+  public String getCode() {
+    return code;
+  }
+
+  public void setCode(String code) {
+    this.code = code;
+  }
+
+  public String getPassword() {
+    return password;
+  }
+
+  public void setPassword(String password) {
+    this.password = password;
+  }
+}

@@ -1,0 +1,96 @@
+package lapline.people.pages;
+
+import jakarta.enterprise.context.RequestScoped;
+import jakarta.inject.Inject;
+import jakarta.inject.Named;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+import lapline.pages.Errors;
+import lapline.people.LookAfterPeople;
+import lapline.people.NotFoundException;
+import lapline.people.Person;
+import lapline.people.Role;
+import lapline.people.SignedIn;
+
+/** One account, as a registrar mends it. */
+@Named
+@RequestScoped
+public class PersonPage {
+  @Inject private SignedIn signedIn;
+  @Inject private LookAfterPeople people;
+  @Inject private Errors errors;
+  private String id;
+  private Person person;
+  private Role[] roles;
+  private Boolean active;
+  private String link;
+
+  public Person getPerson() {
+    if (person == null) {
+      person = people.find(signedIn.person(), uuid());
+    }
+    return person;
+  }
+
+  private UUID uuid() {
+    try {
+      return UUID.fromString(String.valueOf(id));
+    } catch (IllegalArgumentException e) {
+      throw new NotFoundException();
+    }
+  }
+
+  public String save() {
+    if (roles.length == 0) {
+      errors.add("roles", "people.add.no-role");
+      return null;
+    }
+    boolean self = signedIn.person().id().equals(uuid());
+    Set<Role> chosen = EnumSet.copyOf(List.of(roles));
+    if (self && (!active || !chosen.contains(Role.REGISTRAR))) {
+      errors.add("roles", "people.not-allowed.self");
+      return null;
+    }
+    people.change(signedIn.person(), uuid(), chosen, active);
+    errors.news("people.person.saved", getPerson().name());
+    return "/office/person.xhtml?faces-redirect=true&id=" + id;
+  }
+
+  public void makeLink() {
+    link = people.passwordLink(signedIn.person(), uuid());
+  }
+
+  public String getLink() {
+    return link;
+  }
+
+  public Role[] getAllRoles() {
+    return Role.values();
+  }
+
+  public String getId() {
+    return id;
+  }
+
+  public void setId(String id) {
+    this.id = id;
+  }
+
+  public Role[] getRoles() {
+    return roles == null ? getPerson().roles().toArray(Role[]::new) : roles;
+  }
+
+  public void setRoles(Role[] roles) {
+    this.roles = roles;
+  }
+
+  public boolean isActive() {
+    return active == null ? getPerson().active() : active;
+  }
+
+  public void setActive(boolean active) {
+    this.active = active;
+  }
+}
