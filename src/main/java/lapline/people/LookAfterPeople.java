@@ -83,8 +83,7 @@ public class LookAfterPeople {
   public String passwordLink(Person by, UUID person) {
     Person owner = find(by, person);
     String code = Secrets.code(chance, LINK_LETTERS);
-    records.addPasswordLink(
-        Secrets.digest(code), owner.id(), clock.instant().plus(LINK_GOOD_FOR));
+    records.addPasswordLink(Secrets.digest(code), owner.id(), clock.instant().plus(LINK_GOOD_FOR));
     return code;
   }
 

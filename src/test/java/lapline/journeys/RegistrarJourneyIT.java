@@ -18,7 +18,8 @@ class RegistrarJourneyIT extends Journey {
     type("add:signInName", "petra");
     press("add:save");
     untilText("Roles: choose at least one.");
-    assertThat(browser.findElement(By.id("add:name")).getDomProperty("value")).isEqualTo("Petra Newcomer");
+    assertThat(browser.findElement(By.id("add:name")).getDomProperty("value"))
+        .isEqualTo("Petra Newcomer");
     browser.findElement(By.cssSelector("#add\\:roles input[value=APPRENTICE]")).click();
     press("add:save");
     press("link-form:make");

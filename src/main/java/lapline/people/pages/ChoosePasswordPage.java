@@ -1,6 +1,7 @@
 package lapline.people.pages;
 
 import jakarta.enterprise.context.RequestScoped;
+import jakarta.faces.annotation.ManagedProperty;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import lapline.pages.Errors;
@@ -14,7 +15,12 @@ import lapline.people.Person;
 public class ChoosePasswordPage {
   @Inject private ChoosePassword choosePassword;
   @Inject private Errors errors;
+
+  // known before the form is read, since what is on the page depends on it
+  @Inject
+  @ManagedProperty("#{param.code}")
   private String code;
+
   private String password;
 
   public Person getOwner() {
@@ -33,10 +39,6 @@ public class ChoosePasswordPage {
 
   public String getCode() {
     return code;
-  }
-
-  public void setCode(String code) {
-    this.code = code;
   }
 
   public String getPassword() {

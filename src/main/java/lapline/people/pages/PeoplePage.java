@@ -35,8 +35,7 @@ public class PeoplePage {
   }
 
   public List<Person> getPeople() {
-    return records.page(
-        signedIn.person().workshop(), part, role, getPaging().first(), Paging.SIZE);
+    return records.page(signedIn.person().workshop(), part, role, getPaging().first(), Paging.SIZE);
   }
 
   public Paging getPaging() {

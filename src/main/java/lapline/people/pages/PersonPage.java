@@ -1,6 +1,7 @@
 package lapline.people.pages;
 
 import jakarta.enterprise.context.RequestScoped;
+import jakarta.faces.annotation.ManagedProperty;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import java.util.EnumSet;
@@ -21,7 +22,12 @@ public class PersonPage {
   @Inject private SignedIn signedIn;
   @Inject private LookAfterPeople people;
   @Inject private Errors errors;
+
+  // known before the form is read, since what is on the page depends on it
+  @Inject
+  @ManagedProperty("#{param.id}")
   private String id;
+
   private Person person;
   private Role[] roles;
   private Boolean active;
@@ -72,10 +78,6 @@ public class PersonPage {
 
   public String getId() {
     return id;
-  }
-
-  public void setId(String id) {
-    this.id = id;
   }
 
   public Role[] getRoles() {

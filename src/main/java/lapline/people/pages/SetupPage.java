@@ -1,6 +1,7 @@
 package lapline.people.pages;
 
 import jakarta.enterprise.context.RequestScoped;
+import jakarta.faces.annotation.ManagedProperty;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import java.time.DateTimeException;
@@ -18,7 +19,12 @@ import lapline.trade.measure.UnitSystem;
 public class SetupPage {
   @Inject private SetUpWorkshop setUp;
   @Inject private Errors errors;
+
+  // known before the form is read, since what is on the page depends on it
+  @Inject
+  @ManagedProperty("#{param.code}")
   private String code;
+
   private String workshop;
   private String zone = ZoneId.systemDefault().getId();
   private UnitSystem units = UnitSystem.METRIC;
@@ -78,10 +84,6 @@ public class SetupPage {
 
   public String getCode() {
     return code;
-  }
-
-  public void setCode(String code) {
-    this.code = code;
   }
 
   public String getWorkshop() {
