@@ -1,0 +1,37 @@
+package lapline.trade.spray;
+
+import lapline.trade.measure.Estimate;
+import lapline.trade.measure.FirstOrder;
+import lapline.trade.measure.Valid;
+
+/**
+ * The share of a fan's width that the next pass covers again: 1 − spacing / fan width.
+ *
+ * <p>0.5 where the gun is aimed at the edge of the pass before. Negative where passes leave a bare
+ * strip between them.
+ */
+public final class Overlap {
+  private Overlap() {}
+
+  /**
+   * Overlap as a fraction; uncertainty to first order, spacing and width independent.
+   *
+   * @param spacing between the centrelines of neighbouring passes, metres, 0 or more
+   * @param fanWidth on a test pattern at the same distance, metres, more than 0
+   */
+  public static Estimate of(Estimate spacing, Estimate fanWidth) {
+    double s = Valid.notNegative("spacing", spacing.value());
+    double w = Valid.positive("fanWidth", fanWidth.value());
+    return FirstOrder.of(1 - s / w).term(-1 / w, spacing).term(s / (w * w), fanWidth).estimate();
+  }
+
+  /**
+   * Spacing in metres that gives an overlap.
+   *
+   * @param overlap less than 1
+   * @param fanWidth metres, more than 0
+   */
+  public static double spacing(double overlap, double fanWidth) {
+    return Valid.positive("fanWidth", fanWidth) * Valid.positive("1 − overlap", 1 - overlap);
+  }
+}
