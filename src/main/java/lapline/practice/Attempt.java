@@ -1,0 +1,98 @@
+package lapline.practice;
+
+import java.time.Instant;
+import java.util.Optional;
+import java.util.UUID;
+
+/**
+ * One panel done by one apprentice under one task, without its readings and without the judgement;
+ * those are asked for when a page needs them.
+ *
+ * @param task id of the practice task
+ * @param taskVersion version of the task file, fixed anew when the panel is scored
+ * @param sheetCode the short code on the printed task sheet
+ * @param changedWhat the one thing the apprentice changes this time, in their own words
+ * @param gunCard the gun card it is scored against; null for none
+ * @param revision counts the changes to its readings
+ * @param outcome null until it is scored
+ */
+public record Attempt(
+    UUID id,
+    UUID workshop,
+    UUID person,
+    String task,
+    String taskVersion,
+    String unit,
+    String skill,
+    String sheetCode,
+    String changedWhat,
+    UUID gunCard,
+    State state,
+    long revision,
+    Instant started,
+    Outcome outcome) {
+
+  /** How far a panel has come. */
+  public enum State {
+    /** Readings are still being written down. */
+    DRAFT,
+    /** Judged by its numbers; waits for the instructor's eye. */
+    SCORED,
+    /** The instructor wants another one. */
+    RETURNED,
+    /** The instructor's eye agrees. */
+    ACCEPTED
+  }
+
+  /** What came out, in short. */
+  public record Outcome(Instant scored, double practiceScore, boolean accepted) {}
+
+  public boolean isDraft() {
+    return state == State.DRAFT;
+  }
+
+  public boolean belongsTo(UUID somebody) {
+    return person.equals(somebody);
+  }
+
+  public Optional<Instant> scored() {
+    return Optional.ofNullable(outcome).map(Outcome::scored);
+  }
+
+  public Attempt withChoices(UUID otherGunCard, String otherChangedWhat) {
+    return new Attempt(
+        id,
+        workshop,
+        person,
+        task,
+        taskVersion,
+        unit,
+        skill,
+        sheetCode,
+        otherChangedWhat,
+        otherGunCard,
+        state,
+        revision,
+        started,
+        outcome);
+  }
+
+  /** The same panel judged under this version of its task. */
+  public Attempt judged(String version, Outcome now) {
+    return new Attempt(
+        id,
+        workshop,
+        person,
+        task,
+        version,
+        unit,
+        skill,
+        sheetCode,
+        changedWhat,
+        gunCard,
+        State.SCORED,
+        revision,
+        started,
+        now);
+  }
+}
