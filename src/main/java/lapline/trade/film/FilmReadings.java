@@ -1,0 +1,49 @@
+package lapline.trade.film;
+
+import java.util.List;
+import lapline.trade.measure.MeasureException;
+import lapline.trade.measure.Valid;
+
+/**
+ * Gauge readings of one film in metres, as they stand on the record.
+ *
+ * @param metres at least one; finite. A build may be a little below 0.
+ */
+public record FilmReadings(List<Double> metres) {
+
+  public FilmReadings {
+    if (metres.isEmpty()) {
+      throw new MeasureException("number of readings", 0, "1 or more");
+    }
+    metres.forEach(m -> Valid.finite("reading", m));
+    metres = List.copyOf(metres);
+  }
+
+  public int count() {
+    return metres.size();
+  }
+
+  public double mean() {
+    return metres.stream().mapToDouble(m -> m).sum() / count();
+  }
+
+  /** Sample standard deviation, n − 1; NaN for one reading. */
+  public double spread() {
+    double mean = mean();
+    double squares = metres.stream().mapToDouble(m -> (m - mean) * (m - mean)).sum();
+    return Math.sqrt(squares / (count() - 1));
+  }
+
+  public double least() {
+    return metres.stream().mapToDouble(m -> m).min().orElseThrow();
+  }
+
+  public double most() {
+    return metres.stream().mapToDouble(m -> m).max().orElseThrow();
+  }
+
+  /** The same readings less a correction, such as that for a blasted profile. */
+  public FilmReadings less(double correction) {
+    return new FilmReadings(metres.stream().map(m -> m - correction).toList());
+  }
+}

@@ -1,0 +1,73 @@
+package lapline.trade.film;
+
+import java.util.List;
+
+/**
+ * What an acceptance plan says of a set of readings, with each of its rules and the number it was
+ * decided on; no sentence, so that any page may word it.
+ *
+ * @param checks in the order of the standard, broken or kept
+ */
+public record PlanOutcome(Plan plan, Result result, List<Check> checks) {
+
+  public PlanOutcome {
+    checks = List.copyOf(checks);
+  }
+
+  /** The published plan that was followed. */
+  public enum Plan {
+    SSPC_PA_2,
+    ISO_19840
+  }
+
+  /** How it came out. */
+  public enum Result {
+    ACCEPTED,
+    REJECTED,
+    /** Fewer readings than the plan's sampling asks for: nothing may be claimed. */
+    TOO_FEW_READINGS,
+    /** The plan does not cover such a film. */
+    OUT_OF_SCOPE
+  }
+
+  /** A rule of a plan. */
+  public enum Rule {
+    NOMINAL_IN_SCOPE,
+    AREAS_ENOUGH,
+    SPOTS_ENOUGH,
+    SPOT_READINGS_ENOUGH,
+    READINGS_ENOUGH,
+    SPOT_NOT_BELOW,
+    SPOT_NOT_ABOVE,
+    AREA_NOT_BELOW,
+    AREA_NOT_ABOVE,
+    MEAN_NOT_BELOW_NOMINAL,
+    READING_NOT_BELOW,
+    FEW_BELOW_NOMINAL,
+    READING_NOT_ABOVE
+  }
+
+  /**
+   * One rule and the value that comes nearest to breaking it, or breaks it furthest.
+   *
+   * @param found metres, a count or a share, as the rule has it
+   * @param limit in the same unit
+   * @param area number of the area it was found in, from 1; 0 where it concerns all
+   * @param spot number of the spot or reading within it, from 1; 0 where it concerns all
+   */
+  public record Check(Rule rule, boolean kept, double found, double limit, int area, int spot) {
+
+    static Check ofAll(Rule rule, boolean kept, double found, double limit) {
+      return new Check(rule, kept, found, limit, 0, 0);
+    }
+  }
+
+  public boolean accepted() {
+    return result == Result.ACCEPTED;
+  }
+
+  /** The rules that were broken. */
+  public List<Check> broken() {
+    return checks.stream().filter(c -> !c.kept()).toList();
+  }
+}

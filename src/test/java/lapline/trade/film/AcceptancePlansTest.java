@@ -1,0 +1,108 @@
+package lapline.trade.film;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import lapline.trade.film.PlanOutcome.Result;
+import lapline.trade.film.PlanOutcome.Rule;
+import lapline.trade.measure.MeasureException;
+import lapline.trade.measure.TargetRange;
+import org.junit.jupiter.api.Test;
+
+class AcceptancePlansTest {
+  private static final SspcPa2 CLEAR = SspcPa2.ofPanel(new TargetRange(50e-6, 65e-6));
+
+  private static PlanOutcome clear(String spots) {
+    return CLEAR.judge(List.of(Micrometres.spots(spots)));
+  }
+
+  @Test
+  void spots_of_two_readings_are_too_few() {
+    PlanOutcome outcome = clear("55 56|55 56|55 56|55 56|55 56");
+
+    assertThat(outcome.result()).isEqualTo(Result.TOO_FEW_READINGS);
+    assertThat(outcome.broken()).extracting("rule").containsExactly(Rule.SPOT_READINGS_ENOUGH);
+  }
+
+  @Test
+  void four_spots_are_too_few() {
+    assertThat(clear("55 56 57|55 56 57|55 56 57|55 56 57").broken())
+        .extracting("rule")
+        .containsExactly(Rule.SPOTS_ENOUGH);
+  }
+
+  @Test
+  void nothing_read_is_too_few_and_no_fault() {
+    assertThat(CLEAR.judge(List.of()).result()).isEqualTo(Result.TOO_FEW_READINGS);
+  }
+
+  @Test
+  void a_spot_on_80_per_cent_of_the_least_keeps_its_limit() {
+    assertThat(clear("40 40 40|60 60 60|60 60 60|60 60 60|60 60 60").accepted()).isTrue();
+  }
+
+  @Test
+  void a_thin_spot_is_named() {
+    PlanOutcome outcome = clear("60 60 60|60 60 60|39 39 39|60 60 60|60 60 60");
+
+    assertThat(outcome.broken()).hasSize(1);
+    assertThat(outcome.broken().get(0).rule()).isEqualTo(Rule.SPOT_NOT_BELOW);
+    assertThat(outcome.broken().get(0).spot()).isEqualTo(3);
+  }
+
+  @Test
+  void a_single_wild_reading_is_not_judged() {
+    assertThat(clear("20 70 75|60 60 60|60 60 60|60 60 60|60 60 60").accepted()).isTrue();
+  }
+
+  @Test
+  void the_mean_of_an_area_has_no_allowance() {
+    PlanOutcome outcome = clear("49 49 49|49 49 49|49 49 49|49 49 49|50 50 50");
+
+    assertThat(outcome.broken()).extracting("rule").containsExactly(Rule.AREA_NOT_BELOW);
+  }
+
+  @Test
+  void a_base_coat_is_outside_the_scope_of_iso_19840() {
+    PlanOutcome outcome = Iso19840.ofPanel(15e-6).judge(Micrometres.readings("15 16 17 15 16"));
+
+    assertThat(outcome.result()).isEqualTo(Result.OUT_OF_SCOPE);
+  }
+
+  @Test
+  void a_nominal_film_of_40_micrometres_is_within_it() {
+    assertThat(Iso19840.ofPanel(40e-6).judge(Micrometres.readings("41 42 43 44 45")).result())
+        .isEqualTo(Result.ACCEPTED);
+  }
+
+  @Test
+  void four_readings_on_a_panel_are_too_few() {
+    assertThat(Iso19840.ofPanel(60e-6).judge(Micrometres.readings("61 62 63 64")).result())
+        .isEqualTo(Result.TOO_FEW_READINGS);
+  }
+
+  @Test
+  void an_unknown_profile_takes_25_micrometres_off_each_reading() {
+    FilmReadings readings = Micrometres.readings("85 86 87 88 89");
+
+    assertThat(readings.less(Iso19840.Profile.UNKNOWN.correction()).least() * 1e6)
+        .isCloseTo(60, within(1e-9));
+  }
+
+  @Test
+  void a_largest_film_below_nominal_is_refused() {
+    assertThatThrownBy(() -> new Iso19840(60e-6, 50e-6, 1))
+        .isInstanceOf(MeasureException.class)
+        .hasMessageContaining("most");
+  }
+
+  @Test
+  void one_specified_value_stands_for_20_per_cent_either_way() {
+    TargetRange range = SspcPa2.aroundOneValue(3);
+
+    assertThat(range.least()).isCloseTo(2.4, within(1e-12));
+    assertThat(range.most()).isCloseTo(3.6, within(1e-12));
+  }
+}

@@ -1,0 +1,104 @@
+package lapline.trade.film;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import lapline.trade.measure.Estimate;
+import lapline.trade.measure.MeasureException;
+import lapline.trade.measure.TargetRange;
+import org.junit.jupiter.api.Test;
+
+class FilmTest {
+  private static final TargetRange CLEAR = new TargetRange(50e-6, 65e-6);
+
+  @Test
+  void build_is_after_less_before_with_both_uncertainties() {
+    Estimate build = FilmBuild.of(Estimate.of(110e-6, 3e-6), Estimate.of(168e-6, 4e-6));
+
+    assertThat(build.value()).isCloseTo(58e-6, within(1e-15));
+    assertThat(build.standardUncertainty()).isCloseTo(5e-6, within(1e-15));
+  }
+
+  @Test
+  void an_offset_the_gauge_kept_cancels() {
+    Estimate build = FilmBuild.of(Estimate.of(110e-6, 2e-6), Estimate.of(168e-6, 2e-6), 1);
+
+    assertThat(build.standardUncertainty()).isCloseTo(0, within(1e-12));
+  }
+
+  @Test
+  void a_build_a_little_below_nothing_is_possible_and_far_below_is_not() {
+    assertThat(FilmBuild.isPossible(Estimate.of(-2e-6, 1e-6))).isTrue();
+    assertThat(FilmBuild.isPossible(Estimate.of(-4e-6, 1e-6))).isFalse();
+  }
+
+  @Test
+  void wet_film_carries_its_uncertainty_into_dry() {
+    Estimate dry = new VolumeSolids(0.4).dryFrom(Estimate.of(100e-6, 10e-6));
+
+    assertThat(dry.value()).isCloseTo(40e-6, within(1e-15));
+    assertThat(dry.standardUncertainty()).isCloseTo(4e-6, within(1e-15));
+  }
+
+  @Test
+  void a_paint_of_more_than_all_solids_is_refused() {
+    assertThatThrownBy(() -> new VolumeSolids(1.2))
+        .isInstanceOf(MeasureException.class)
+        .hasMessageContaining("volume solids");
+  }
+
+  @Test
+  void the_gauges_own_scatter_is_not_laid_to_the_film() {
+    FilmReadings readings = Micrometres.readings("51 64 55 60 58 53 62 57 59 56");
+    double asRead = AreaShare.of(readings, CLEAR, GaugeError.unknown()).best();
+    double corrected = AreaShare.of(readings, CLEAR, new GaugeError(2.5e-6, 0)).best();
+
+    assertThat(corrected).isGreaterThan(asRead + 0.01);
+  }
+
+  @Test
+  void readings_that_agree_better_than_the_gauge_can_leave_an_even_film() {
+    FilmReadings readings = new FilmReadings(List.of(58e-6, 58e-6, 58e-6, 58e-6, 58e-6));
+    AreaShare share = AreaShare.of(readings, CLEAR, new GaugeError(1e-6, 0));
+
+    assertThat(share.best()).isGreaterThan(0.98);
+    assertThat(AreaShare.of(readings, CLEAR, GaugeError.unknown()).best()).isEqualTo(1);
+  }
+
+  @Test
+  void an_offset_of_the_gauge_widens_the_interval() {
+    FilmReadings readings = Micrometres.readings("51 54 53 52 55 54 53 52");
+    AreaShare sure = AreaShare.of(readings, CLEAR, GaugeError.unknown());
+    AreaShare unsure = AreaShare.of(readings, CLEAR, new GaugeError(0, 2e-6));
+
+    assertThat(unsure.low()).isLessThan(sure.low());
+    assertThat(sure.low()).isLessThan(sure.best());
+    assertThat(sure.best()).isLessThan(sure.high());
+  }
+
+  @Test
+  void two_readings_say_nothing_of_a_share() {
+    assertThatThrownBy(
+            () -> AreaShare.of(Micrometres.readings("51 54"), CLEAR, GaugeError.unknown()))
+        .isInstanceOf(MeasureException.class)
+        .hasMessageContaining("3 or more");
+  }
+
+  @Test
+  void a_mean_well_inside_needs_no_further_reading() {
+    assertThat(FurtherReadings.toSettle(58e-6, 2e-6, 8, 0, CLEAR, 50)).hasValue(0);
+  }
+
+  /** By hand: 1 µm above the limit at s = 3 µm; t(0.95, 25) = 1.708 asks for n ≥ 26.3, so 27. */
+  @Test
+  void a_mean_near_the_limit_needs_so_many_more() {
+    assertThat(FurtherReadings.toSettle(51e-6, 3e-6, 8, 0, CLEAR, 50)).hasValue(19);
+  }
+
+  @Test
+  void no_number_of_readings_takes_away_the_gauges_offset() {
+    assertThat(FurtherReadings.toSettle(51e-6, 3e-6, 8, 2e-6, CLEAR, 50)).isEmpty();
+  }
+}
