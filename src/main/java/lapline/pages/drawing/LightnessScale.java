@@ -10,7 +10,7 @@ package lapline.pages.drawing;
  */
 public final class LightnessScale {
   private static final double LIGHTEST = 96;
-  private static final double DARKEST = 38;
+  private static final double DARKEST = 50;
   private static final double CHROMA = 34;
   private static final double HUE = Math.toRadians(180);
 
@@ -22,7 +22,7 @@ public final class LightnessScale {
   public static Tone at(double share) {
     double within = Math.max(0, Math.min(1, share));
     double lightness = LIGHTEST + (DARKEST - LIGHTEST) * within;
-    for (double chroma = CHROMA * Math.min(1, 0.15 + 2 * within); chroma > 0; chroma -= 1) {
+    for (double chroma = CHROMA * Math.min(1, 0.2 + 1.6 * within); chroma > 0; chroma -= 1) {
       double[] rgb = linear(lightness, chroma);
       if (inGamut(rgb)) {
         return tone(rgb);

@@ -11,9 +11,9 @@ import org.junit.jupiter.api.Test;
 class LightnessScaleTest {
 
   @Test
-  void lightness_falls_in_even_steps_from_96_to_38() {
+  void lightness_falls_in_even_steps_from_96_to_50() {
     for (int i = 0; i <= 20; i++) {
-      double wanted = 96 - 58 * i / 20.0;
+      double wanted = 96 - 46 * i / 20.0;
       assertThat(lightness(LightnessScale.at(i / 20.0))).isCloseTo(wanted, within(0.5));
     }
   }

@@ -1,0 +1,38 @@
+package lapline.people.pages;
+
+import jakarta.enterprise.context.RequestScoped;
+import jakarta.inject.Inject;
+import jakarta.inject.Named;
+import lapline.people.Person;
+import lapline.people.SignedIn;
+import lapline.trade.measure.Dimension;
+import lapline.trade.measure.QuantityWriter;
+import lapline.trade.measure.Unit;
+import lapline.trade.measure.UnitSystem;
+
+/**
+ * Quantities on a page, in the units of the person who reads it: {@code #{q.write(value,
+ * dimension)}}.
+ */
+@Named("q")
+@RequestScoped
+public class Quantities {
+  @Inject private SignedIn signedIn;
+
+  public String write(double si, Dimension dimension) {
+    return QuantityWriter.write(si, dimension, units());
+  }
+
+  /** The value with its expanded uncertainty (k = 2). */
+  public String sure(double si, double standardUncertainty, Dimension dimension) {
+    return QuantityWriter.write(si, standardUncertainty, dimension, units());
+  }
+
+  public String unit(Dimension dimension) {
+    return Unit.preferred(dimension, units()).symbol();
+  }
+
+  public UnitSystem units() {
+    return signedIn.maybe().map(Person::units).orElse(UnitSystem.METRIC);
+  }
+}

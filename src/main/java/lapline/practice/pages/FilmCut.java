@@ -1,0 +1,207 @@
+package lapline.practice.pages;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import lapline.pages.drawing.Drawing;
+import lapline.pages.drawing.Fill;
+import lapline.pages.drawing.Pen;
+import lapline.pages.drawing.Point;
+import lapline.pages.drawing.Shape;
+import lapline.pages.drawing.Shape.Align;
+import lapline.pages.drawing.Shape.Words;
+import lapline.pages.drawing.Tone;
+import lapline.practice.FilmField;
+import lapline.trade.measure.Dimension;
+
+/**
+ * The film along one line across the passes, from the lower edge to the upper: the target band
+ * behind it, pass centres as ticks, measured builds as dots, the estimated film as the line.
+ */
+final class FilmCut {
+  private static final double WIDTH = 100;
+  private static final double HEIGHT = 62;
+  private static final double LEFT = 13;
+  private static final double TOP = 8;
+  private static final double ROOM = 84;
+  private static final double TALL = 40;
+  private static final double SIZE = 3.2;
+
+  private final FilmField film;
+  private final List<Double> passCentres;
+  private final PhraseWriter words;
+  private final double cut;
+  private final double floor;
+  private final double top;
+
+  /**
+   * @param passCentres metres from the panel's lower edge
+   */
+  FilmCut(FilmField film, List<Double> passCentres, PhraseWriter words) {
+    this.film = film;
+    this.passCentres = passCentres;
+    this.words = words;
+    this.cut = cut(film);
+    this.floor = 0.7 * lowest();
+    this.top = highest() + 0.15 * (highest() - floor);
+  }
+
+  Drawing drawing() {
+    List<Shape> shapes = new ArrayList<>();
+    shapes.addAll(band());
+    shapes.addAll(axes());
+    shapes.addAll(ticks());
+    shapes.add(new Shape.Line(line(), Pen.of(Tone.ACCENT, 0.7)));
+    shapes.addAll(dots());
+    return new Drawing(
+        "film-cut",
+        WIDTH,
+        HEIGHT,
+        words.say("drawing.film-cut.title"),
+        words.say(
+            "drawing.film-cut.description",
+            words.quantity(cut, Dimension.LENGTH),
+            words.range(film.target(), Dimension.FILM),
+            passCentres.size()),
+        shapes);
+  }
+
+  /** The column of places with most readings; of equals the one nearest the middle. */
+  private static double cut(FilmField film) {
+    Map<Long, Long> columns =
+        film.places().stream()
+            .collect(Collectors.groupingBy(p -> Math.round(p.x() * 100), Collectors.counting()));
+    double middle = film.width() * 50;
+    return columns.entrySet().stream()
+        .max(
+            Map.Entry.<Long, Long>comparingByValue()
+                .thenComparing(e -> -Math.abs(e.getKey() - middle)))
+        .map(e -> e.getKey() / 100.0)
+        .orElse(film.width() / 2);
+  }
+
+  private double highest() {
+    double most = film.target().hasMost() ? film.target().most() : 0;
+    double measured = film.places().stream().mapToDouble(p -> p.film()).max().orElse(0);
+    return Math.max(1e-6, Math.max(most, measured));
+  }
+
+  private double lowest() {
+    double measured = film.places().stream().mapToDouble(p -> p.film()).min().orElse(0);
+    return Math.max(0, film.target().hasLeast() ? Math.min(film.target().least(), measured) : 0);
+  }
+
+  private List<Shape> band() {
+    double least = film.target().hasLeast() ? film.target().least() : floor;
+    double most = film.target().hasMost() ? film.target().most() : top;
+    List<Shape> shapes = new ArrayList<>();
+    shapes.add(
+        Shape.Surface.box(
+            LEFT, up(most), ROOM, up(least) - up(most), Fill.flat(Tone.PALE), Pen.NONE));
+    if (film.target().hasLeast()) {
+      shapes.addAll(limit(least));
+    }
+    if (film.target().hasMost()) {
+      shapes.addAll(limit(most));
+    }
+    return shapes;
+  }
+
+  private List<Shape> limit(double value) {
+    return List.of(
+        Shape.Line.of(LEFT, up(value), LEFT + ROOM, up(value), Pen.FINE.dash()), figure(value));
+  }
+
+  private Shape figure(double value) {
+    return Words.of(
+        LEFT - 1, up(value) + SIZE * 0.35, SIZE, Align.END, words.figure(value, Dimension.FILM));
+  }
+
+  private List<Shape> axes() {
+    double ground = TOP + TALL;
+    return List.of(
+        Shape.Line.of(LEFT, ground, LEFT + ROOM, ground, Pen.FINE),
+        Shape.Line.of(LEFT, TOP, LEFT, ground, Pen.FINE),
+        figure(floor),
+        Words.of(
+            1,
+            TOP - 3,
+            SIZE,
+            Align.START,
+            words.say("drawing.film-cut.film", words.unit(Dimension.FILM))),
+        Words.of(LEFT, ground + SIZE * 3.2, SIZE, Align.START, words.say("drawing.film-cut.lower")),
+        Words.of(
+            LEFT + ROOM,
+            ground + SIZE * 3.2,
+            SIZE,
+            Align.END,
+            words.say("drawing.film-cut.upper")));
+  }
+
+  private List<Shape> ticks() {
+    double ground = TOP + TALL;
+    List<Shape> shapes = new ArrayList<>();
+    int number = 0;
+    for (double centre : passCentres) {
+      number++;
+      if (centre >= 0 && centre <= film.height()) {
+        shapes.add(
+            Shape.Line.of(along(centre), ground - 1.5, along(centre), ground + 1.5, Pen.FIRM));
+        shapes.add(Words.of(along(centre), ground + SIZE * 1.7, SIZE, Align.MIDDLE, "" + number));
+      }
+    }
+    if (number > 0) {
+      shapes.add(
+          Words.of(
+                  LEFT + ROOM / 2,
+                  ground + SIZE * 3.2,
+                  SIZE,
+                  Align.MIDDLE,
+                  words.say("drawing.film-cut.passes"))
+              .in(Tone.FAINT));
+    }
+    return shapes;
+  }
+
+  private List<Point> line() {
+    int column =
+        (int)
+            Math.max(
+                0, Math.min(film.columns() - 1, Math.floor(cut / film.width() * film.columns())));
+    List<Point> points = new ArrayList<>();
+    for (int row = 0; row < film.rows(); row++) {
+      double value = film.film().get(row * film.columns() + column);
+      if (!Double.isNaN(value)) {
+        points.add(new Point(along((row + 0.5) / film.rows() * film.height()), up(value)));
+      }
+    }
+    return points;
+  }
+
+  /** Measured builds near the line, each with the reach of twice its standard uncertainty. */
+  private List<Shape> dots() {
+    double near = Math.max(0.005, film.width() / 50);
+    List<Shape> shapes = new ArrayList<>();
+    film.places().stream()
+        .filter(p -> Math.abs(p.x() - cut) <= near)
+        .sorted(Comparator.comparingDouble(FilmField.PlaceFilm::y))
+        .forEach(
+            p -> {
+              double x = along(p.y());
+              double reach = 2 * p.standardUncertainty();
+              shapes.add(Shape.Line.of(x, up(p.film() - reach), x, up(p.film() + reach), Pen.FINE));
+              shapes.add(new Shape.Circle(x, up(p.film()), 1.1, Fill.flat(Tone.INK), Pen.NONE));
+            });
+    return shapes;
+  }
+
+  private double along(double metres) {
+    return LEFT + ROOM * metres / film.height();
+  }
+
+  private double up(double value) {
+    return TOP + TALL * (1 - Math.max(0, Math.min(1, (value - floor) / (top - floor))));
+  }
+}

@@ -1,0 +1,142 @@
+package lapline.practice.pages;
+
+import java.util.ArrayList;
+import java.util.List;
+import lapline.pages.drawing.Drawing;
+import lapline.pages.drawing.Fill;
+import lapline.pages.drawing.LightnessScale;
+import lapline.pages.drawing.Pen;
+import lapline.pages.drawing.Point;
+import lapline.pages.drawing.Shape;
+import lapline.pages.drawing.Shape.Align;
+import lapline.pages.drawing.Shape.Words;
+import lapline.pages.drawing.Tone;
+import lapline.practice.FilmField;
+import lapline.practice.PanelOutline;
+import lapline.trade.measure.Dimension;
+
+/**
+ * The film over the panel, to scale: light where it is thin, dark where it is thick, dotted below
+ * the range, ruled above it, the places with their builds.
+ */
+final class PanelMap {
+  private static final double WIDTH = 100;
+  private static final double TALLEST = 110;
+  private static final double SIZE = 3.4;
+  private static final int STEPS = 24;
+
+  private final FilmField film;
+  private final PhraseWriter words;
+  private final PanelScale scale;
+  private final PanelPlan plan;
+  private final FilmBands bands;
+  private final double thinnest;
+  private final double thickest;
+
+  PanelMap(PanelOutline panel, FilmField film, PhraseWriter words) {
+    this.film = film;
+    this.words = words;
+    this.scale = PanelScale.fitting(panel, 1, 1, WIDTH - 2, TALLEST);
+    this.plan = new PanelPlan(scale, SIZE, words);
+    this.bands = new FilmBands(film, scale);
+    this.thinnest = Math.min(least(), film.target().hasLeast() ? film.target().least() : least());
+    this.thickest = Math.max(most(), film.target().hasMost() ? film.target().most() : most());
+  }
+
+  Drawing drawing() {
+    List<Shape> shapes = new ArrayList<>();
+    List<Shape> onPanel = new ArrayList<>(tints());
+    onPanel.addAll(outside());
+    shapes.add(new Shape.Clipped(scale.edge(), onPanel));
+    shapes.addAll(plan.features());
+    shapes.addAll(plan.edge());
+    shapes.addAll(places());
+    double y = scale.bottom() + 6;
+    shapes.addAll(plan.scaleBar(scale.left(), y));
+    shapes.addAll(
+        new FilmLegend(film.target(), thinnest, thickest, words).shapes(1, y + 6, WIDTH - 2));
+    return new Drawing(
+        "panel-map",
+        WIDTH,
+        y + 6 + FilmLegend.HEIGHT,
+        words.say("drawing.panel-map.title"),
+        description(),
+        shapes);
+  }
+
+  /** From the thinnest upwards, each step painted over the last, so that no seam shows. */
+  private List<Shape> tints() {
+    List<Shape> shapes = new ArrayList<>();
+    shapes.add(Shape.Surface.of(scale.edge(), Fill.flat(LightnessScale.at(0)), Pen.NONE));
+    for (int step = 1; step < STEPS; step++) {
+      double from = thinnest + (thickest - thinnest) * step / STEPS;
+      add(shapes, bands.between(from, Double.POSITIVE_INFINITY), Fill.flat(tone(step)), Pen.NONE);
+    }
+    return shapes;
+  }
+
+  private static Tone tone(int step) {
+    return LightnessScale.at(step / (STEPS - 1.0));
+  }
+
+  private List<Shape> outside() {
+    List<Shape> shapes = new ArrayList<>();
+    if (film.target().hasLeast()) {
+      double least = film.target().least();
+      add(shapes, bands.between(Double.NEGATIVE_INFINITY, least), Fill.dotted(Tone.INK), Pen.NONE);
+      add(shapes, bands.line(least), Fill.NONE, Pen.FINE);
+    }
+    if (film.target().hasMost()) {
+      double most = film.target().most();
+      add(shapes, bands.between(most, Double.POSITIVE_INFINITY), Fill.ruled(Tone.INK), Pen.NONE);
+      add(shapes, bands.line(most), Fill.NONE, Pen.FINE);
+    }
+    return shapes;
+  }
+
+  private static void add(List<Shape> shapes, List<List<Point>> rings, Fill fill, Pen pen) {
+    if (!rings.isEmpty()) {
+      shapes.add(new Shape.Surface(rings, fill, pen));
+    }
+  }
+
+  private List<Shape> places() {
+    List<Shape> shapes = new ArrayList<>();
+    for (FilmField.PlaceFilm p : film.places()) {
+      double x = scale.x(p.x());
+      double y = scale.y(p.y());
+      shapes.add(new Shape.Circle(x, y, 0.6, Fill.flat(Tone.INK), Pen.NONE));
+      shapes.add(
+          Words.of(x, y - 1.2, SIZE, Align.MIDDLE, words.figure(p.film(), Dimension.FILM))
+              .strong()
+              .withHalo());
+    }
+    return shapes;
+  }
+
+  private double least() {
+    return film.film().stream().filter(f -> !f.isNaN()).mapToDouble(f -> f).min().orElse(0);
+  }
+
+  private double most() {
+    return film.film().stream().filter(f -> !f.isNaN()).mapToDouble(f -> f).max().orElse(0);
+  }
+
+  private String description() {
+    List<String> areas = film.areas().stream().map(a -> area(a, words)).toList();
+    return words.say(
+        "drawing.panel-map.description",
+        words.quantity(film.mean(), Dimension.FILM),
+        words.range(film.target(), Dimension.FILM),
+        areas.isEmpty() ? words.say("drawing.panel-map.all-inside") : String.join("; ", areas));
+  }
+
+  /** An area in words: 'thin along the lower edge, 12 µm under'. */
+  static String area(FilmField.Area area, PhraseWriter words) {
+    return words.say(
+        area.thin() ? "drawing.area.thin" : "drawing.area.thick",
+        words.word(area.where()),
+        words.quantity(Math.abs(area.by()), Dimension.FILM),
+        words.quantity(area.shareOfPanel(), Dimension.SHARE));
+  }
+}

@@ -1,0 +1,109 @@
+package lapline.practice.pages;
+
+import java.util.ArrayList;
+import java.util.List;
+import lapline.pages.Messages;
+import lapline.practice.Cell;
+import lapline.practice.Phrase;
+import lapline.trade.measure.Dimension;
+import lapline.trade.measure.QuantityWriter;
+import lapline.trade.measure.TargetRange;
+import lapline.trade.measure.Unit;
+import lapline.trade.measure.UnitSystem;
+
+/** Writes what the numbers say in one person's words and units. */
+public final class PhraseWriter {
+  private final Messages messages;
+  private final UnitSystem units;
+
+  public PhraseWriter(Messages messages, UnitSystem units) {
+    this.messages = messages;
+    this.units = units;
+  }
+
+  /** The phrase as a sentence; empty for none. */
+  public String phrase(Phrase phrase) {
+    if (phrase == null) {
+      return "";
+    }
+    if (phrase.key().isEmpty()) {
+      return phrase.text();
+    }
+    return say(phrase.key(), phrase.args().stream().map(this::argument).toArray());
+  }
+
+  public String say(String key, Object... values) {
+    return values.length == 0 ? messages.get(key) : messages.say(key, values);
+  }
+
+  /**
+   * A word as it stands, or, where it is a message key such as {@code area.lower-edge}, its text.
+   */
+  public String word(String word) {
+    return word.indexOf('.') > 0 && word.indexOf(' ') < 0 && messages.has(word)
+        ? messages.get(word)
+        : word;
+  }
+
+  public String quantity(double si, Dimension dimension) {
+    return QuantityWriter.write(si, dimension, units);
+  }
+
+  /** The value with its expanded uncertainty (k = 2). */
+  public String quantity(double si, double standardUncertainty, Dimension dimension) {
+    return standardUncertainty > 0
+        ? QuantityWriter.write(si, standardUncertainty, dimension, units)
+        : quantity(si, dimension);
+  }
+
+  /** The value's figures alone, for a drawing whose legend says the unit. */
+  public String figure(double si, Dimension dimension) {
+    return QuantityWriter.number(si, dimension, units);
+  }
+
+  public String unit(Dimension dimension) {
+    return Unit.preferred(dimension, units).symbol();
+  }
+
+  public String range(TargetRange range, Dimension dimension) {
+    if (range.hasLeast() && range.hasMost()) {
+      return range.least() == range.most()
+          ? quantity(range.least(), dimension)
+          : say(
+              "drawing.range.both",
+              figure(range.least(), dimension),
+              quantity(range.most(), dimension));
+    }
+    if (range.hasLeast()) {
+      return say("drawing.range.least", quantity(range.least(), dimension));
+    }
+    return range.hasMost()
+        ? say("drawing.range.most", quantity(range.most(), dimension))
+        : say("drawing.range.open");
+  }
+
+  /** Where a reading stands: 'coat 2, pass 3'; empty for the whole panel. */
+  public String where(Cell cell) {
+    List<String> parts = new ArrayList<>();
+    addWhere(parts, "drawing.where.coat", cell.coat());
+    addWhere(parts, "drawing.where.pass", cell.pass());
+    addWhere(parts, "drawing.where.place", cell.place());
+    addWhere(parts, "drawing.where.step", cell.step());
+    return String.join(", ", parts);
+  }
+
+  private void addWhere(List<String> parts, String key, int number) {
+    if (number > 0) {
+      parts.add(say(key, number));
+    }
+  }
+
+  private Object argument(Phrase.Arg arg) {
+    if (arg.value() == null) {
+      return word(arg.word());
+    }
+    return arg.standardUncertainty() == null
+        ? quantity(arg.value(), arg.dimension())
+        : quantity(arg.value(), arg.standardUncertainty(), arg.dimension());
+  }
+}
