@@ -34,7 +34,7 @@ public final class LessonReader {
     int minutes = facts.wholeNumber("minutes");
     List<Lesson.Source> sources = facts.list("sources").stream().map(LessonReader::source).toList();
     facts.refuseOtherKeys();
-    LessonPage laidOut = new LessonPage(new DrawingReader(files, unit.folder()), problems);
+    LessonLayout laidOut = new LessonLayout(new DrawingReader(files, unit.folder()), problems);
     List<Segment> segments = laidOut.layOut(page.body(), page.bodyLine());
     return new Lesson(unit.id(), title, version, minutes, sources, laidOut.sections(), segments);
   }

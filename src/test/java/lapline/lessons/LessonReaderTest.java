@@ -145,9 +145,14 @@ class LessonReaderTest {
     refused("![x](drawings/jamb.svg)\n", 1, "this is not XML");
     write("drawings/jamb.svg", "<svg viewBox=\"0 0 9 9\"><title>T</title></svg>");
     refused("![x](drawings/jamb.svg)\n", 1, "lacks a title or a desc");
+  }
+
+  @Test
+  void a_drawing_with_a_document_type_is_refused_since_it_could_read_other_files()
+      throws IOException {
     write(
         "drawings/jamb.svg",
-        "<!DOCTYPE svg [<!ENTITY x SYSTEM \"file:///etc/hostname\">]><svg>&x;</svg>");
+        "<!DOCTYPE svg [<!ENTITY x \"y\">]><svg viewBox=\"0 0 9 9\"><title>&x;</title><desc>D</desc></svg>");
     refused("![x](drawings/jamb.svg)\n", 1, "this is not XML");
   }
 

@@ -16,7 +16,7 @@ import org.commonmark.node.Paragraph;
  * Lays a lesson's prose out as the page shows it: stretches of HTML with the checks and the
  * drawings between them.
  */
-final class LessonPage {
+final class LessonLayout {
   private static final String CHECK = "check";
 
   private final DrawingReader drawings;
@@ -28,7 +28,7 @@ final class LessonPage {
   private final StringBuilder prose = new StringBuilder();
   private int linesBefore;
 
-  LessonPage(DrawingReader drawings, Problems problems) {
+  LessonLayout(DrawingReader drawings, Problems problems) {
     this.drawings = drawings;
     this.problems = problems;
   }
