@@ -24,7 +24,10 @@ final class YamlTree {
   }
 
   YamlNode grow(Node node) {
-    int line = line(node);
+    return grow(node, line(node));
+  }
+
+  private YamlNode grow(Node node, int line) {
     if (!seen.add(node)) {
       problems.add(
           line,
@@ -56,11 +59,14 @@ final class YamlTree {
     return entries;
   }
 
-  /** An empty value has no place of its own, so it takes the line of its key. */
+  /**
+   * A map or a list begins below its key, and an empty value nowhere, but people look for it at the
+   * key.
+   */
   private YamlNode valueOf(NodeTuple tuple, int keyLine) {
     Node value = tuple.getValueNode();
-    boolean empty = value instanceof ScalarNode scalar && scalar.getValue().isEmpty();
-    return empty ? YamlNode.text("", keyLine, problems) : grow(value);
+    boolean filled = value instanceof ScalarNode scalar && !scalar.getValue().isEmpty();
+    return grow(value, filled ? line(value) : keyLine);
   }
 
   private int line(Node node) {

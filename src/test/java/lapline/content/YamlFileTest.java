@@ -125,6 +125,12 @@ class YamlFileTest {
   }
 
   @Test
+  void a_misspelt_key_with_keys_of_its_own_is_told_at_its_own_line() {
+    read("title: a\npanl:\n  width: 600 mm").refuseOtherKeys();
+    assertThat(problems.all()).extracting(Problem::line).containsExactly(1, 2);
+  }
+
+  @Test
   void all_missing_and_wrong_values_are_told_at_once() {
     YamlNode node = read("title:\npanel: wide\nsteps: one\nfilm: 50\ncount: 2.5");
     node.text("title");
