@@ -1,0 +1,72 @@
+package lapline.practice.pages;
+
+import java.util.List;
+import lapline.practice.PanelScore;
+import lapline.trade.measure.Dimension;
+import lapline.trade.measure.Verdict;
+
+/**
+ * One criterion's line on the result page, written in the reader's units.
+ *
+ * @param gave what it gave of {@code weight}, both in points of the 100 of the practice score
+ * @param parts the separate values, where there are several
+ */
+public record ResultRow(
+    String id,
+    String label,
+    boolean critical,
+    Verdict verdict,
+    double conformance,
+    String value,
+    String target,
+    double gave,
+    double weight,
+    String advice,
+    String why,
+    String targetSource,
+    String formula,
+    String formulaSource,
+    List<Part> parts,
+    List<Part> inputs) {
+
+  /** A named value that went in; {@code conformance} is not a number where it has no target. */
+  public record Part(String name, String value, double conformance) {}
+
+  static ResultRow of(PanelScore.Result r, double allWeights, PhraseWriter words) {
+    Dimension d = r.criterion().dimension();
+    double weight = 100 * r.criterion().weight() / allWeights;
+    return new ResultRow(
+        r.criterion().id(),
+        r.criterion().label(),
+        r.criterion().critical(),
+        r.verdict(),
+        r.conformance(),
+        words.quantity(r.value(), r.standardUncertainty(), d),
+        words.range(r.target(), d),
+        r.points() * weight,
+        weight,
+        words.phrase(r.advice()),
+        r.criterion().why(),
+        r.criterion().source(),
+        r.working() == null ? "" : words.word(r.working().formula()),
+        r.working() == null ? "" : words.word(r.working().source()),
+        r.instances().stream().map(i -> part(i, d, words)).toList(),
+        r.working() == null
+            ? List.of()
+            : r.working().inputs().stream().map(i -> part(i, words)).toList());
+  }
+
+  private static Part part(PanelScore.Instance i, Dimension d, PhraseWriter words) {
+    return new Part(
+        words.where(i.where()),
+        words.quantity(i.value(), i.standardUncertainty(), d),
+        i.conformance());
+  }
+
+  private static Part part(PanelScore.Input i, PhraseWriter words) {
+    return new Part(
+        words.word(i.name()),
+        words.quantity(i.value(), i.standardUncertainty(), i.dimension()),
+        Double.NaN);
+  }
+}

@@ -1,0 +1,110 @@
+package lapline.practice.pages;
+
+import java.util.ArrayList;
+import java.util.List;
+import lapline.pages.drawing.Fill;
+import lapline.pages.drawing.Pen;
+import lapline.pages.drawing.Shape;
+import lapline.pages.drawing.Shape.Align;
+import lapline.pages.drawing.Shape.Words;
+import lapline.pages.drawing.Tone;
+import lapline.pages.drawing.TypeFace;
+
+/** A column of a printed sheet that is written from the top down. */
+final class SheetColumn {
+  private static final double TEXT = 2.9;
+  private static final double LEADING = 1.25;
+
+  private final double left;
+  private final double width;
+  private final double scale;
+  private final List<Shape> shapes;
+  private double y;
+
+  /**
+   * @param scale of type and rows; 1 is the size that reads best
+   */
+  SheetColumn(List<Shape> shapes, double left, double top, double width, double scale) {
+    this.shapes = shapes;
+    this.left = left;
+    this.y = top;
+    this.width = width;
+    this.scale = scale;
+  }
+
+  double y() {
+    return y;
+  }
+
+  double left() {
+    return left;
+  }
+
+  double width() {
+    return width;
+  }
+
+  double text() {
+    return TEXT * scale;
+  }
+
+  /** A height that grows and shrinks with the sheet's type. */
+  double high(double millimetres) {
+    return millimetres * scale;
+  }
+
+  void gap(double millimetres) {
+    y += high(millimetres);
+  }
+
+  void add(Shape shape) {
+    shapes.add(shape);
+  }
+
+  void heading(String text) {
+    y += high(4.4);
+    shapes.add(Words.of(left, y, high(3.3), Align.START, text).strong());
+    shapes.add(Shape.Line.of(left, y + high(1), left + width, y + high(1), Pen.of(Tone.LINE, 0.3)));
+    y += high(1.6);
+  }
+
+  void paragraph(String text) {
+    lines(text, left, width, Tone.INK);
+  }
+
+  void quiet(String text) {
+    lines(text, left, width, Tone.FAINT);
+  }
+
+  /** Lines to be ticked off. */
+  void ticks(List<String> items) {
+    double box = high(2.4);
+    for (String item : items) {
+      double top = y + high(0.9);
+      shapes.add(Shape.Surface.box(left, top, box, box, Fill.NONE, Pen.FINE));
+      lines(item, left + box * 1.6, width - box * 1.6, Tone.INK);
+    }
+  }
+
+  /** Lines set off by a heavy bar: what may hurt. */
+  void cautions(List<String> items) {
+    double top = y + high(0.6);
+    for (String item : items) {
+      lines(item, left + 3, width - 3, Tone.INK);
+    }
+    shapes.add(
+        Shape.Surface.box(left, top, 1.1, y - top + high(0.6), Fill.flat(Tone.WARM), Pen.NONE));
+  }
+
+  private void lines(String text, double x, double room, Tone tone) {
+    List<String> lines = text.isBlank() ? new ArrayList<>() : TypeFace.wrap(text, text(), room);
+    for (String line : lines) {
+      y += text() * LEADING;
+      shapes.add(Words.of(x, y, text(), Align.START, line).in(tone));
+    }
+  }
+
+  void moveTo(double otherY) {
+    y = otherY;
+  }
+}

@@ -1,0 +1,80 @@
+package lapline.practice.pages;
+
+import java.util.List;
+import lapline.pages.drawing.Fill;
+import lapline.pages.drawing.Pen;
+import lapline.pages.drawing.Shape;
+import lapline.pages.drawing.Shape.Align;
+import lapline.pages.drawing.Shape.Words;
+import lapline.pages.drawing.Tone;
+import lapline.pages.drawing.TypeFace;
+
+/** Boxes to write readings in: one row for each thing read, one column for each time it is read. */
+final class SheetTable {
+  private static final double LABEL = 50;
+  private static final double WIDEST = 17;
+  private static final double NARROWEST = 6.6;
+  private static final double ROW = 6.2;
+  private static final double HEAD = 3.8;
+
+  private final SheetColumn sheet;
+
+  SheetTable(SheetColumn sheet) {
+    this.sheet = sheet;
+  }
+
+  /**
+   * One row.
+   *
+   * @param open whether there is something to write in each column
+   */
+  record Row(String label, List<Boolean> open) {}
+
+  void write(String corner, List<String> heads, List<Row> rows) {
+    int most = (int) Math.floor((sheet.width() - LABEL) / NARROWEST);
+    for (int from = 0; from < heads.size(); from += most) {
+      int to = Math.min(heads.size(), from + most);
+      int first = from;
+      part(
+          corner,
+          heads.subList(from, to),
+          rows.stream().map(r -> new Row(r.label(), r.open().subList(first, to))).toList());
+    }
+  }
+
+  private void part(String corner, List<String> heads, List<Row> rows) {
+    double wide = Math.min(WIDEST, (sheet.width() - LABEL) / heads.size());
+    double text = sheet.text() * 0.92;
+    sheet.gap(HEAD);
+    sheet.add(
+        Words.of(sheet.left(), sheet.y() - sheet.high(0.8), text, Align.START, corner)
+            .in(Tone.FAINT));
+    for (int i = 0; i < heads.size(); i++) {
+      double middle = sheet.left() + LABEL + wide * (i + 0.5);
+      sheet.add(
+          Words.of(middle, sheet.y() - sheet.high(0.8), text, Align.MIDDLE, heads.get(i))
+              .in(Tone.FAINT));
+    }
+    rows.forEach(r -> row(r, wide));
+  }
+
+  private void row(Row row, double wide) {
+    double high = sheet.high(ROW);
+    double size = sheet.text() * 0.95;
+    List<String> lines = TypeFace.wrap(row.label(), size, LABEL - 1.5);
+    if (lines.size() > 2) {
+      size = sheet.text() * 0.8;
+      lines = TypeFace.wrap(row.label(), size, LABEL - 1.5);
+    }
+    double first = sheet.y() + high / 2 + size * 0.35 - (lines.size() - 1) * size * 0.55;
+    for (int i = 0; i < lines.size(); i++) {
+      sheet.add(Words.of(sheet.left(), first + i * size * 1.1, size, Align.START, lines.get(i)));
+    }
+    for (int i = 0; i < row.open().size(); i++) {
+      double x = sheet.left() + LABEL + wide * i;
+      Fill fill = row.open().get(i) ? Fill.NONE : Fill.flat(Tone.LINE);
+      sheet.add(Shape.Surface.box(x, sheet.y(), wide, high, fill, Pen.FINE));
+    }
+    sheet.gap(ROW);
+  }
+}

@@ -1,0 +1,163 @@
+package lapline.practice.pages;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import lapline.pages.drawing.Drawing;
+import lapline.pages.drawing.Paper;
+import lapline.pages.drawing.QrCode;
+import lapline.pages.drawing.Shape;
+import lapline.pages.drawing.Shape.Align;
+import lapline.pages.drawing.Shape.Words;
+import lapline.pages.drawing.Tone;
+import lapline.practice.Criterion;
+import lapline.practice.Measurand;
+import lapline.practice.PracticeTask;
+import lapline.trade.measure.Dimension;
+
+/**
+ * The one page an apprentice takes to the booth: what to prepare, what to beware of, the targets,
+ * the panel with its numbered places, a box for every reading, and the code that opens the entry
+ * page of this very panel. It always fits one sheet: type and rows shrink until it does.
+ */
+public final class TaskSheet {
+  private static final double MARGIN = 11;
+  private static final double GUTTER = 6;
+  private static final double QR = 27;
+  private static final double SMALLEST = 0.4;
+
+  private final PracticeTask task;
+  private final Head head;
+  private final PhraseWriter words;
+  private final SheetBoxes boxes;
+
+  /**
+   * What stands at the head of the sheet.
+   *
+   * @param code the attempt's short code, for typing
+   * @param address what the square code opens
+   * @param changed the one thing changed this time; may be empty
+   */
+  public record Head(String person, String day, String code, String address, String changed) {}
+
+  public TaskSheet(
+      PracticeTask task, Function<String, Measurand> measurands, Head head, PhraseWriter words) {
+    this.task = task;
+    this.head = head;
+    this.words = words;
+    this.boxes = new SheetBoxes(task, measurands, words);
+  }
+
+  public String title() {
+    return words.say("practice-sheet.title", task.title(), head.person());
+  }
+
+  public Drawing on(Paper paper) {
+    double scale = scale(paper);
+    List<Shape> shapes = new ArrayList<>();
+    write(paper, scale, shapes);
+    return new Drawing(
+        "task-sheet",
+        paper.width(),
+        paper.height(),
+        title(),
+        words.say("practice-sheet.description", head.code()),
+        shapes);
+  }
+
+  /** The largest type, at most full size, at which everything fits. */
+  double scale(Paper paper) {
+    double scale = 1;
+    while (scale > SMALLEST && write(paper, scale, new ArrayList<>()) > paper.height() - MARGIN) {
+      scale -= 0.02;
+    }
+    return scale;
+  }
+
+  private double write(Paper paper, double scale, List<Shape> shapes) {
+    double width = paper.width() - 2 * MARGIN;
+    SheetColumn top = new SheetColumn(shapes, MARGIN, MARGIN, width - QR - GUTTER, scale);
+    head(top);
+    code(shapes, MARGIN + width - QR, MARGIN);
+    double below = Math.max(top.y(), MARGIN + QR + 5);
+    double half = (width - GUTTER) / 2;
+    SheetColumn left = new SheetColumn(shapes, MARGIN, below, half, scale);
+    ready(left);
+    SheetColumn right = new SheetColumn(shapes, MARGIN + half + GUTTER, below, half, scale);
+    panel(right);
+    targets(right);
+    SheetColumn rest = new SheetColumn(shapes, MARGIN, Math.max(left.y(), right.y()), width, scale);
+    boxes.write(rest);
+    return rest.y();
+  }
+
+  private void head(SheetColumn top) {
+    top.gap(6);
+    top.add(Words.of(top.left(), top.y(), top.high(6), Align.START, task.title()).strong());
+    top.gap(2);
+    top.paragraph(words.say("practice-sheet.who", head.person(), head.day()));
+    top.gap(0.6);
+    top.quiet(task.purpose());
+    if (!head.changed().isBlank()) {
+      top.gap(0.6);
+      top.paragraph(words.say("practice-sheet.changed", head.changed()));
+    }
+  }
+
+  private void code(List<Shape> shapes, double x, double y) {
+    shapes.add(QrCode.at(head.address(), x, y, QR));
+    shapes.add(Words.of(x + QR / 2, y + QR + 4, 3.6, Align.MIDDLE, head.code()).strong());
+  }
+
+  private void ready(SheetColumn left) {
+    if (!task.prepare().isEmpty()) {
+      left.heading(words.say("practice-sheet.prepare"));
+      left.ticks(task.prepare());
+    }
+    if (!task.cautions().isEmpty()) {
+      left.heading(words.say("practice-sheet.cautions"));
+      left.cautions(task.cautions());
+    }
+  }
+
+  private void panel(SheetColumn right) {
+    right.heading(words.say("practice-sheet.panel"));
+    PanelScale scale =
+        PanelScale.fitting(
+            task.panel(), right.left(), right.y() + 1, right.width(), right.high(58));
+    PanelPlan plan = new PanelPlan(scale, Math.max(2.2, right.high(2.6)), words);
+    plan.features().forEach(right::add);
+    plan.edge().forEach(right::add);
+    plan.numbered().forEach(right::add);
+    double below = scale.bottom() + right.high(4);
+    plan.scaleBar(right.left(), below).forEach(right::add);
+    right.add(
+        Words.of(
+                right.left() + right.width(),
+                below + right.text() * 0.35,
+                right.text() * 0.9,
+                Align.END,
+                words.say(
+                    "practice-sheet.panel-size",
+                    words.quantity(task.panel().width(), Dimension.LENGTH),
+                    words.quantity(task.panel().height(), Dimension.LENGTH)))
+            .in(Tone.FAINT));
+    right.moveTo(below + right.high(1.5));
+  }
+
+  private void targets(SheetColumn right) {
+    right.heading(words.say("practice-sheet.targets"));
+    for (Criterion c : task.criteria()) {
+      right.gap(3.9);
+      right.add(Words.of(right.left(), right.y(), right.text(), Align.START, c.label()));
+      right.add(
+          Words.of(
+                  right.left() + right.width(),
+                  right.y(),
+                  right.text(),
+                  Align.END,
+                  words.range(c.target(), c.dimension()))
+              .strong());
+    }
+  }
+}
