@@ -1,0 +1,71 @@
+package lapline.practice.fit;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import lapline.practice.PanelOutline;
+import lapline.trade.measure.Estimate;
+
+/** Film at places of known position, as arrays ready for sums; all in metres. */
+final class PlacedFilm {
+  /** No gauge is surer than this about one reading. */
+  private static final double LEAST_UNCERTAINTY = 0.2e-6;
+
+  final double width;
+  final double height;
+  final int[] place;
+  final double[] x;
+  final double[] y;
+  final double[] film;
+  final double[] uncertainty;
+  final double mean;
+
+  private PlacedFilm(PanelOutline panel, List<PanelOutline.Place> at, Map<Integer, Estimate> film) {
+    this.width = panel.width();
+    this.height = panel.height();
+    this.place = at.stream().mapToInt(PanelOutline.Place::number).toArray();
+    this.x = at.stream().mapToDouble(PanelOutline.Place::x).toArray();
+    this.y = at.stream().mapToDouble(PanelOutline.Place::y).toArray();
+    this.film = at.stream().mapToDouble(p -> film.get(p.number()).value()).toArray();
+    this.uncertainty =
+        at.stream()
+            .mapToDouble(
+                p -> Math.max(LEAST_UNCERTAINTY, film.get(p.number()).standardUncertainty()))
+            .toArray();
+    this.mean = IntStream.range(0, size()).mapToDouble(i -> this.film[i]).average().orElse(0);
+  }
+
+  /** The places of the panel that have a value; values at places it does not have are left out. */
+  static PlacedFilm on(PanelOutline panel, Map<Integer, Estimate> film) {
+    return new PlacedFilm(
+        panel, panel.places().stream().filter(p -> film.containsKey(p.number())).toList(), film);
+  }
+
+  int size() {
+    return place.length;
+  }
+
+  double meanUncertainty() {
+    return IntStream.range(0, size()).mapToDouble(i -> uncertainty[i]).average().orElse(0);
+  }
+
+  /** Standard deviation from place to place; 0 for one place. */
+  double scatter() {
+    double sum = 0;
+    for (double f : film) {
+      sum += (f - mean) * (f - mean);
+    }
+    return size() < 2 ? 0 : Math.sqrt(sum / (size() - 1));
+  }
+
+  /**
+   * Mean over the places; its uncertainty is that of the readings or of their scatter if larger.
+   */
+  Estimate level() {
+    double read = 0;
+    for (double u : uncertainty) {
+      read += u * u;
+    }
+    return Estimate.of(mean, Math.max(Math.sqrt(read) / size(), scatter() / Math.sqrt(size())));
+  }
+}
