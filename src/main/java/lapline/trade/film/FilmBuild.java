@@ -1,7 +1,7 @@
 package lapline.trade.film;
 
 import lapline.trade.measure.Estimate;
-import lapline.trade.measure.FirstOrder;
+import lapline.trade.measure.Gum;
 import lapline.trade.measure.Valid;
 
 /**
@@ -31,13 +31,13 @@ public final class FilmBuild {
    * @param correlation r of the two readings' errors, −1 to 1; 1 where all of the error is shared
    */
   public static Estimate of(Estimate before, Estimate after, double correlation) {
-    double b = Valid.notNegative("before", before.value());
-    double a = Valid.notNegative("after", after.value());
+    Valid.notNegative("before", before.value());
+    Valid.notNegative("after", after.value());
     Valid.between("correlation", correlation, -1, 1);
-    Estimate apart = FirstOrder.of(a - b).term(1, after).term(-1, before).estimate();
+    Estimate apart = Gum.difference(after, before);
     double shared = 2 * correlation * before.standardUncertainty() * after.standardUncertainty();
     double variance = Math.pow(apart.standardUncertainty(), 2) - shared;
-    return new Estimate(a - b, Math.sqrt(Math.max(0, variance)), apart.degreesOfFreedom());
+    return new Estimate(apart.value(), Math.sqrt(Math.max(0, variance)), apart.degreesOfFreedom());
   }
 
   /** Whether a build can be true: not below 0 by more than three standard uncertainties. */

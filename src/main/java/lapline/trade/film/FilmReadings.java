@@ -2,6 +2,7 @@ package lapline.trade.film;
 
 import java.util.List;
 import lapline.trade.measure.MeasureException;
+import lapline.trade.measure.Summary;
 import lapline.trade.measure.Valid;
 
 /**
@@ -24,22 +25,24 @@ public record FilmReadings(List<Double> metres) {
   }
 
   public double mean() {
-    return metres.stream().mapToDouble(m -> m).sum() / count();
+    return summary().mean();
   }
 
-  /** Sample standard deviation, n − 1; NaN for one reading. */
+  /** Sample standard deviation, n − 1; 0 for one reading. */
   public double spread() {
-    double mean = mean();
-    double squares = metres.stream().mapToDouble(m -> (m - mean) * (m - mean)).sum();
-    return Math.sqrt(squares / (count() - 1));
+    return summary().standardDeviation();
   }
 
   public double least() {
-    return metres.stream().mapToDouble(m -> m).min().orElseThrow();
+    return summary().least();
   }
 
   public double most() {
-    return metres.stream().mapToDouble(m -> m).max().orElseThrow();
+    return summary().most();
+  }
+
+  private Summary summary() {
+    return Summary.of(metres.stream().mapToDouble(m -> m).toArray());
   }
 
   /** The same readings less a correction, such as that for a blasted profile. */

@@ -1,13 +1,14 @@
 package lapline.trade.film;
 
+import java.util.List;
 import java.util.OptionalInt;
+import lapline.trade.measure.Conformance;
 import lapline.trade.measure.Estimate;
-import lapline.trade.measure.FirstOrder;
+import lapline.trade.measure.Gum;
+import lapline.trade.measure.Gum.Part;
 import lapline.trade.measure.TargetRange;
 import lapline.trade.measure.Valid;
 import lapline.trade.measure.Verdict;
-import org.apache.commons.statistics.distribution.NormalDistribution;
-import org.apache.commons.statistics.distribution.TDistribution;
 
 /**
  * How many more readings would settle a mean that lies too near a limit to call, if they go on as
@@ -44,27 +45,12 @@ public final class FurtherReadings {
   }
 
   private static Estimate mean(double mean, double spread, int count, double offset) {
-    return FirstOrder.of(mean)
-        .term(1, new Estimate(mean, spread / Math.sqrt(count), count - 1))
-        .term(1, Estimate.of(mean, offset))
-        .estimate();
+    Estimate scatter = new Estimate(mean, spread / Math.sqrt(count), count - 1);
+    Estimate shared = Estimate.of(mean, offset);
+    return Gum.combine(mean, List.of(new Part(1, scatter), new Part(1, shared)));
   }
 
   private static boolean settled(Estimate mean, TargetRange range) {
-    return Verdict.of(conformance(mean, range)) != Verdict.DOUBTFUL;
-  }
-
-  private static double conformance(Estimate mean, TargetRange range) {
-    if (mean.standardUncertainty() == 0) {
-      return range.contains(mean.value()) ? 1 : 0;
-    }
-    return below(mean, range.most()) - below(mean, range.least());
-  }
-
-  private static double below(Estimate mean, double limit) {
-    double z = (limit - mean.value()) / mean.standardUncertainty();
-    return Double.isInfinite(mean.degreesOfFreedom())
-        ? NormalDistribution.of(0, 1).cumulativeProbability(z)
-        : TDistribution.of(mean.degreesOfFreedom()).cumulativeProbability(z);
+    return Verdict.of(Conformance.probability(mean, range)) != Verdict.DOUBTFUL;
   }
 }

@@ -2,7 +2,7 @@ package lapline.trade.film;
 
 import java.util.List;
 import lapline.trade.measure.Estimate;
-import lapline.trade.measure.FirstOrder;
+import lapline.trade.measure.Gum;
 import lapline.trade.measure.MeasureException;
 import lapline.trade.measure.Valid;
 
@@ -59,6 +59,7 @@ public record VolumeSolids(double share) {
 
   /** Dry film from a measured wet film; the solids are taken as exact. */
   public Estimate dryFrom(Estimate wetFilm) {
-    return FirstOrder.of(dryFrom(wetFilm.value())).term(share, wetFilm).estimate();
+    Valid.notNegative("wetFilm", wetFilm.value());
+    return Gum.scale(share, wetFilm);
   }
 }

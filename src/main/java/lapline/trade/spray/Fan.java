@@ -1,6 +1,7 @@
 package lapline.trade.spray;
 
 import lapline.trade.measure.Estimate;
+import lapline.trade.measure.Gum;
 import lapline.trade.measure.Valid;
 
 /**
@@ -39,11 +40,8 @@ public record Fan(double width, double distance) {
    * @param otherDistance metres, more than 0
    */
   public Estimate widthAt(Estimate otherDistance) {
-    double perMetre = width / distance;
-    return new Estimate(
-        widthAt(otherDistance.value()),
-        perMetre * otherDistance.standardUncertainty(),
-        otherDistance.degreesOfFreedom());
+    Valid.positive("otherDistance", otherDistance.value());
+    return Gum.scale(width / distance, otherDistance);
   }
 
   /** Thickest film of a stroke against that at the test distance, at the same speed: ∝ 1/h. */

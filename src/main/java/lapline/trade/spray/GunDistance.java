@@ -1,7 +1,9 @@
 package lapline.trade.spray;
 
+import java.util.List;
 import lapline.trade.measure.Estimate;
-import lapline.trade.measure.FirstOrder;
+import lapline.trade.measure.Gum;
+import lapline.trade.measure.Gum.Part;
 import lapline.trade.measure.Valid;
 
 /**
@@ -32,6 +34,6 @@ public record GunDistance(Estimate mean, Estimate drift, Estimate bow) {
         a * Valid.positive("start", start.value())
             + b * Valid.positive("middle", middle.value())
             + c * Valid.positive("end", end.value());
-    return FirstOrder.of(value).term(a, start).term(b, middle).term(c, end).estimate();
+    return Gum.combine(value, List.of(new Part(a, start), new Part(b, middle), new Part(c, end)));
   }
 }

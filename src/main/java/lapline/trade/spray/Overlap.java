@@ -1,7 +1,7 @@
 package lapline.trade.spray;
 
 import lapline.trade.measure.Estimate;
-import lapline.trade.measure.FirstOrder;
+import lapline.trade.measure.Gum;
 import lapline.trade.measure.Valid;
 
 /**
@@ -20,9 +20,9 @@ public final class Overlap {
    * @param fanWidth on a test pattern at the same distance, metres, more than 0
    */
   public static Estimate of(Estimate spacing, Estimate fanWidth) {
-    double s = Valid.notNegative("spacing", spacing.value());
-    double w = Valid.positive("fanWidth", fanWidth.value());
-    return FirstOrder.of(1 - s / w).term(-1 / w, spacing).term(s / (w * w), fanWidth).estimate();
+    Valid.notNegative("spacing", spacing.value());
+    Valid.positive("fanWidth", fanWidth.value());
+    return Gum.difference(Estimate.of(1, 0), Gum.ratio(spacing, fanWidth));
   }
 
   /**

@@ -1,7 +1,7 @@
 package lapline.trade.spray;
 
 import lapline.trade.measure.Estimate;
-import lapline.trade.measure.FirstOrder;
+import lapline.trade.measure.Gum;
 import lapline.trade.measure.Valid;
 
 /** How fast the gun travels along a pass, from its length and its time. */
@@ -15,8 +15,8 @@ public final class StrokeSpeed {
    * @param time for it, seconds, more than 0
    */
   public static Estimate of(Estimate length, Estimate time) {
-    double l = Valid.positive("length", length.value());
-    double t = Valid.positive("time", time.value());
-    return FirstOrder.of(l / t).term(1 / t, length).term(-l / (t * t), time).estimate();
+    Valid.positive("length", length.value());
+    Valid.positive("time", time.value());
+    return Gum.ratio(length, time);
   }
 }

@@ -1,0 +1,81 @@
+package lapline.trade.mixing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import lapline.trade.measure.Estimate;
+import lapline.trade.measure.MeasureException;
+import lapline.trade.mixing.MixRatio.AdditiveOf;
+import org.junit.jupiter.api.Test;
+
+class MixingTest {
+
+  @Test
+  void an_additive_of_the_first_part_is_less_than_one_of_the_sum() {
+    assertThat(MixRatio.of(2, 1).plus(0.1, AdditiveOf.FIRST_PART).parts())
+        .containsExactly(2.0, 1.0, 0.2);
+  }
+
+  @Test
+  void too_much_hardener_shows_in_share_and_ratio() {
+    MixError error =
+        MixError.of(MixRatio.of(4, 1), List.of(Estimate.of(400, 4), Estimate.of(120, 2)));
+
+    // share 120/520 against 0.2; ratio 0.3 against 0.25
+    assertThat(error.shares().get(1).value()).isCloseTo(0.153846, within(1e-6));
+    assertThat(error.ratios().get(0).value()).isCloseTo(0.2, within(1e-12));
+    // relative: 1.2 × √((4/400)² + (2/120)²)
+    assertThat(error.ratios().get(0).standardUncertainty()).isCloseTo(0.0233238, within(1e-7));
+    assertThat(error.worstPart()).isEqualTo(1);
+  }
+
+  @Test
+  void the_uncertainty_of_a_share_counts_its_amount_above_and_below_the_line() {
+    MixError error =
+        MixError.of(MixRatio.of(4, 1), List.of(Estimate.of(400, 0), Estimate.of(100, 5)));
+
+    // ds/da = 400/500², over 0.2: 0.008 per unit
+    assertThat(error.shares().get(1).standardUncertainty()).isCloseTo(0.04, within(1e-12));
+  }
+
+  @Test
+  void a_mix_poured_right_strays_by_nothing() {
+    MixError error =
+        MixError.of(
+            MixRatio.of(4, 1, 1),
+            List.of(Estimate.of(0.4, 0), Estimate.of(0.1, 0), Estimate.of(0.1, 0)));
+
+    assertThat(error.worst().value()).isCloseTo(0, within(1e-12));
+  }
+
+  @Test
+  void an_over_pour_is_met_by_more_of_all() {
+    MixByWeight mix = new MixByWeight(MixRatio.of(4, 1), List.of(1000.0, 1000.0));
+
+    List<Double> restored = mix.afterOverPour(500e-6, 1, 0.110);
+    assertThat(restored.get(0)).isCloseTo(0.440, within(1e-12));
+    assertThat(restored.get(1)).isCloseTo(0.110, within(1e-12));
+  }
+
+  @Test
+  void the_mix_has_the_density_of_its_parts_by_volume() {
+    MixByWeight mix = new MixByWeight(MixRatio.of(4, 1, 1), List.of(1250.0, 1050.0, 880.0));
+
+    assertThat(mix.density()).isCloseTo(1155, within(1e-9));
+  }
+
+  @Test
+  void two_amounts_do_not_make_a_mix_of_three() {
+    assertThatThrownBy(
+            () -> MixError.of(MixRatio.of(4, 1, 1), List.of(Estimate.of(1, 0), Estimate.of(1, 0))))
+        .isInstanceOf(MeasureException.class)
+        .hasMessageContaining("amounts");
+  }
+
+  @Test
+  void a_part_of_nothing_is_refused() {
+    assertThatThrownBy(() -> MixRatio.of(4, 0)).isInstanceOf(MeasureException.class);
+  }
+}
