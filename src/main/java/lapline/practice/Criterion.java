@@ -1,6 +1,11 @@
 package lapline.practice;
 
+import java.util.List;
+import lapline.practice.PanelScore.Working;
+import lapline.practice.quantity.Measured;
+import lapline.practice.quantity.PanelQuantities;
 import lapline.trade.measure.Dimension;
+import lapline.trade.measure.Estimate;
 import lapline.trade.measure.TargetRange;
 
 /**
@@ -43,6 +48,23 @@ public record Criterion(
     LARGEST_STEP,
     /** The last one. */
     LAST
+  }
+
+  /** The values it is judged on: a computed quantity, or the readings of a measurand. */
+  Measured measure(PracticeTask task, PanelEntry entry) {
+    return PanelQuantities.find(quantity)
+        .map(q -> q.measure(task, entry))
+        .orElseGet(() -> readings(entry));
+  }
+
+  private Measured readings(PanelEntry entry) {
+    List<Measured.Value> values =
+        entry.of(quantity).stream()
+            .map(r -> Measured.Value.of(r.cell(), Estimate.of(r.value(), r.standardUncertainty())))
+            .toList();
+    return values.isEmpty()
+        ? Measured.Missing.of(quantity)
+        : new Measured.Values(values, new Working("formula.as-read", "source.plain", List.of()));
   }
 
   public Criterion withTarget(TargetRange other, String otherSource) {

@@ -30,7 +30,12 @@ public record PracticeTask(
     List<Criterion> criteria,
     List<FindingRule> findings,
     List<RubricItem> rubric,
-    List<DefectKind> defects) {
+    List<DefectKind> defects,
+    List<MixPart> mix) {
+
+  /** A part of the mix in the gun, by volume, as the product's sheet gives it. */
+  public record MixPart(String name, double parts) {}
+
 
   /** A group of fields on the entry page and the task sheet. */
   public record Section(String id, String title, String note, List<Field> fields) {}
@@ -67,6 +72,13 @@ public record PracticeTask(
 
   public Optional<Criterion> criterion(String criterionId) {
     return criteria.stream().filter(c -> c.id().equals(criterionId)).findFirst();
+  }
+
+  /** This task with the criteria of a workshop's data sheet or gun card in place of its own. */
+  public PracticeTask withCriteria(List<Criterion> other) {
+    return new PracticeTask(
+        id, unit, title, version, skill, purpose, panel, coats, passesPerCoat, prepare, cautions,
+        sections, other, findings, rubric, defects, mix);
   }
 
   public Optional<Field> field(String measurand) {

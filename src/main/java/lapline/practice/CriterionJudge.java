@@ -1,0 +1,157 @@
+package lapline.practice;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalInt;
+import lapline.practice.Criterion.Judged;
+import lapline.practice.PanelScore.Instance;
+import lapline.practice.PanelScore.Result;
+import lapline.practice.PanelScore.Working;
+import lapline.practice.quantity.Averages;
+import lapline.practice.quantity.Measured;
+import lapline.practice.quantity.Measured.Missing;
+import lapline.practice.quantity.Measured.Value;
+import lapline.practice.quantity.Measured.Values;
+import lapline.trade.film.FurtherReadings;
+import lapline.trade.measure.Estimate;
+import lapline.trade.measure.Gum;
+import lapline.trade.measure.Summary;
+import lapline.trade.measure.Verdict;
+
+/** Judges one criterion of one panel: value, conformance probability, verdict, practice points. */
+final class CriterionJudge {
+  /** More readings than this are not worth proposing. */
+  private static final int MOST_FURTHER = 12;
+
+  private CriterionJudge() {}
+
+  static Result judge(Criterion criterion, PracticeTask task, PanelEntry entry) {
+    Measured measured = criterion.measure(task, entry);
+    if (measured instanceof Missing missing) {
+      return notJudged(criterion, missing.measurands());
+    }
+    Values values = (Values) measured;
+    return criterion.judged() == Judged.EACH
+        ? each(criterion, values)
+        : together(criterion, values);
+  }
+
+  private static Result notJudged(Criterion criterion, List<String> missing) {
+    return new Result(
+        criterion,
+        false,
+        Verdict.DOUBTFUL,
+        0,
+        0,
+        0,
+        0,
+        List.of(),
+        new Working("", "", List.of()),
+        missing,
+        null);
+  }
+
+  /** Every value by itself; the least sure one decides, the points are shared. */
+  private static Result each(Criterion c, Values values) {
+    List<Instance> instances = instances(c, values);
+    Instance worst =
+        instances.stream().min(Comparator.comparingDouble(Instance::conformance)).orElseThrow();
+    double points =
+        values.values().stream()
+            .mapToDouble(v -> Desirability.expected(v.estimate(), c.target(), c.fade()))
+            .average()
+            .orElse(0);
+    Estimate shown = Estimate.of(worst.value(), worst.standardUncertainty());
+    return result(c, shown, worst.conformance(), points, instances, values);
+  }
+
+  private static Result together(Criterion c, Values values) {
+    Value one = combined(c.judged(), values.values());
+    double conformance = one.conformance().applyAsDouble(c.target());
+    double points = Desirability.expected(one.estimate(), c.target(), c.fade());
+    return result(c, one.estimate(), conformance, points, instances(c, values), values);
+  }
+
+  private static Value combined(Judged judged, List<Value> values) {
+    if (values.size() == 1 && judged != Judged.SHARE) {
+      return values.get(0);
+    }
+    List<Estimate> all = values.stream().map(Value::estimate).toList();
+    Cell where = Cell.panel(values.get(0).where().measurand());
+    return switch (judged) {
+      case MEAN, EACH -> Value.of(where, Averages.of(all));
+      case SUM -> Value.of(where, Gum.sum(all));
+      case LAST -> values.get(values.size() - 1);
+      case SHARE -> Value.of(where, Estimate.of(share(all), 0));
+      case LARGEST_STEP -> Value.of(where, largestStep(all));
+    };
+  }
+
+  private static double share(List<Estimate> all) {
+    return all.stream().filter(e -> e.value() != 0).count() / (double) all.size();
+  }
+
+  private static Estimate largestStep(List<Estimate> all) {
+    Estimate largest = Estimate.of(0, 0);
+    for (int i = 1; i < all.size(); i++) {
+      Estimate step = Gum.difference(all.get(i), all.get(i - 1));
+      largest = Math.abs(step.value()) > Math.abs(largest.value()) ? step : largest;
+    }
+    return largest;
+  }
+
+  private static List<Instance> instances(Criterion c, Values values) {
+    List<Instance> instances = new ArrayList<>();
+    for (Value v : values.values()) {
+      instances.add(
+          new Instance(
+              v.where(),
+              v.estimate().value(),
+              v.estimate().standardUncertainty(),
+              v.conformance().applyAsDouble(c.target())));
+    }
+    return instances;
+  }
+
+  private static Result result(
+      Criterion c,
+      Estimate value,
+      double conformance,
+      double points,
+      List<Instance> instances,
+      Values values) {
+    Verdict verdict = Verdict.of(conformance);
+    return new Result(
+        c,
+        true,
+        verdict,
+        conformance,
+        value.value(),
+        value.standardUncertainty(),
+        points,
+        instances,
+        values.working(),
+        List.of(),
+        verdict == Verdict.DOUBTFUL ? advice(c, instances) : null);
+  }
+
+  /** What would settle a doubtful verdict: so many more readings, or a better look. */
+  private static Phrase advice(Criterion c, List<Instance> instances) {
+    if (c.judged() == Judged.MEAN && instances.size() > 1) {
+      double[] values = instances.stream().mapToDouble(Instance::value).toArray();
+      double common =
+          instances.stream().mapToDouble(Instance::standardUncertainty).average().orElse(0) / 2;
+      Summary s = Summary.of(values);
+      OptionalInt more =
+          FurtherReadings.toSettle(
+              s.mean(), s.standardDeviation(), s.count(), common, c.target(), MOST_FURTHER);
+      if (more.isPresent() && more.getAsInt() > 0) {
+        return Phrase.message(
+            "score.advice.more",
+            Phrase.quantity(more.getAsInt(), lapline.trade.measure.Dimension.COUNT));
+      }
+    }
+    return Phrase.message("score.advice.near-limit");
+  }
+}

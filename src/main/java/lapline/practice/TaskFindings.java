@@ -1,0 +1,74 @@
+package lapline.practice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lapline.practice.PanelScore.Finding;
+import lapline.practice.PanelScore.Result;
+import lapline.practice.PanelScore.Rival;
+import lapline.practice.PracticeTask.FindingRule;
+import lapline.trade.measure.TargetRange;
+import lapline.trade.measure.Verdict;
+
+/** Causes in the task's own words, where a criterion came out low or high. */
+final class TaskFindings {
+  private TaskFindings() {}
+
+  static List<Finding> of(PracticeTask task, List<Result> results) {
+    List<Finding> found = new ArrayList<>();
+    for (Result r : results) {
+      if (r.judged() && r.verdict() != Verdict.MET) {
+        rule(task, r).ifPresent(rule -> found.add(finding(rule, r)));
+      }
+    }
+    return found;
+  }
+
+  private static Optional<FindingRule> rule(PracticeTask task, Result result) {
+    String side = side(result);
+    return task.findings().stream()
+        .filter(f -> f.criterion().equals(result.criterion().id()))
+        .filter(f -> f.side().equals("any") || f.side().equals(side))
+        .findFirst();
+  }
+
+  /** The side of the range that the value lies nearer to, or beyond. */
+  private static String side(Result result) {
+    TargetRange target = result.target();
+    if (!target.hasMost()) {
+      return "low";
+    }
+    if (!target.hasLeast()) {
+      return "high";
+    }
+    return result.value() < (target.least() + target.most()) / 2 ? "low" : "high";
+  }
+
+  private static Finding finding(FindingRule rule, Result r) {
+    List<Rival> rivals = new ArrayList<>();
+    double support = 1 - r.conformance();
+    double share = rule.rivals().isEmpty() ? 0 : support / (2 * rule.rivals().size());
+    for (int i = 0; i < rule.rivals().size(); i++) {
+      String id = r.criterion().id() + "." + side(r) + "." + (i + 1);
+      rivals.add(new Rival(id, share, Phrase.written(rule.rivals().get(i))));
+    }
+    return new Finding(
+        r.criterion().id() + "." + side(r),
+        support,
+        Phrase.written(rule.cause()),
+        List.of(evidence(r)),
+        rivals,
+        Phrase.written(rule.change()),
+        List.of());
+  }
+
+  private static Phrase evidence(Result r) {
+    boolean low = side(r).equals("low");
+    double limit = low ? r.target().least() : r.target().most();
+    return Phrase.message(
+        low ? "score.evidence.low" : "score.evidence.high",
+        Phrase.word(r.criterion().label()),
+        Phrase.quantity(r.value(), r.standardUncertainty(), r.criterion().dimension()),
+        Phrase.quantity(limit, r.criterion().dimension()));
+  }
+}

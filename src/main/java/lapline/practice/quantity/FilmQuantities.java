@@ -1,0 +1,120 @@
+package lapline.practice.quantity;
+
+import static lapline.practice.quantity.Recorded.input;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lapline.practice.Cell;
+import lapline.practice.PanelEntry;
+import lapline.practice.PanelScore.Working;
+import lapline.practice.PracticeTask;
+import lapline.practice.Reading;
+import lapline.practice.quantity.Measured.Missing;
+import lapline.practice.quantity.Measured.Value;
+import lapline.practice.quantity.Measured.Values;
+import lapline.trade.film.AreaShare;
+import lapline.trade.film.FilmReadings;
+import lapline.trade.film.GaugeError;
+import lapline.trade.film.Iso19840;
+import lapline.trade.film.PlanOutcome;
+import lapline.trade.measure.Dimension;
+import lapline.trade.measure.Estimate;
+import lapline.trade.measure.Summary;
+import lapline.trade.measure.TargetRange;
+
+/** What the film readings say: wet film by coat, build by place, its share inside, and a plan. */
+final class FilmQuantities {
+  /** Fewest places from which a share of the area is estimated. */
+  private static final int LEAST_PLACES = 5;
+
+  /** The quantity whose target the share and the plan refer to. */
+  static final String BUILD = "film-build";
+
+  private FilmQuantities() {}
+
+  /** Mean wet film of each coat. */
+  static Measured wetFilm(PracticeTask task, PanelEntry entry) {
+    Recorded recorded = new Recorded(entry);
+    List<Value> values = new ArrayList<>();
+    for (int coat : recorded.coats("wet-film")) {
+      List<Reading> readings =
+          entry.byPlace("wet-film", coat).values().stream().toList();
+      values.add(Value.of(Cell.coat("wet-film", coat), Averages.overPlaces(readings)));
+    }
+    return values.isEmpty()
+        ? Missing.of("wet-film")
+        : new Values(values, new Working("formula.wet-film", "source.iso-2808", List.of()));
+  }
+
+  /** Dry film laid on at each place: the reading after less the one before. */
+  static Measured filmBuild(PracticeTask task, PanelEntry entry) {
+    Map<Integer, Estimate> build = new Recorded(entry).filmBuild();
+    List<Value> values = new ArrayList<>();
+    build.forEach((place, film) -> values.add(Value.of(Cell.place(BUILD, place), film)));
+    return values.isEmpty()
+        ? Missing.of("film-before", "film-after")
+        : new Values(values, new Working("formula.film-build", "source.gum", List.of()));
+  }
+
+  /** Share of the panel's area whose film lies inside the target of the build. */
+  static Measured filmShare(PracticeTask task, PanelEntry entry) {
+    Map<Integer, Estimate> build = new Recorded(entry).filmBuild();
+    Optional<TargetRange> target = buildTarget(task);
+    if (build.size() < LEAST_PLACES || target.isEmpty()) {
+      return Missing.of("film-before", "film-after");
+    }
+    double gauge = build.values().iterator().next().standardUncertainty();
+    AreaShare share = AreaShare.of(films(build), target.get(), new GaugeError(gauge, 0));
+    double best = share.best();
+    double spread = Math.max(0, share.high() - share.low()) / 4;
+    Value value =
+        new Value(
+            Cell.panel("film-share"),
+            Estimate.of(best, spread),
+            range -> share.probabilityAtLeast(Math.max(0, Math.min(1, range.least()))));
+    return new Values(
+        List.of(value), new Working("formula.film-share", "source.normal-area", inputs(build)));
+  }
+
+  /** 1 where the readings conform to the acceptance plan of ISO 19840, 0 where they do not. */
+  static Measured filmPlan(PracticeTask task, PanelEntry entry) {
+    Map<Integer, Estimate> build = new Recorded(entry).filmBuild();
+    Optional<TargetRange> target = buildTarget(task);
+    if (build.isEmpty() || target.isEmpty() || !target.get().hasLeast()) {
+      return Missing.of("film-before", "film-after");
+    }
+    double area = task.panel().width() * task.panel().height();
+    double nominal = target.get().least();
+    PlanOutcome outcome = new Iso19840(nominal, 3 * nominal, area).judge(films(build));
+    if (outcome.result() == PlanOutcome.Result.TOO_FEW_READINGS) {
+      return Missing.of("film-before", "film-after");
+    }
+    Value value =
+        Value.of(Cell.panel("film-plan"), Estimate.of(outcome.accepted() ? 1 : 0, 0));
+    return new Values(
+        List.of(value), new Working("formula.film-plan", "source.iso-19840", inputs(build)));
+  }
+
+  private static FilmReadings films(Map<Integer, Estimate> build) {
+    return new FilmReadings(build.values().stream().map(Estimate::value).toList());
+  }
+
+  private static List<lapline.practice.PanelScore.Input> inputs(Map<Integer, Estimate> build) {
+    Summary s = Summary.of(build.values().stream().mapToDouble(Estimate::value).toArray());
+    return List.of(
+        input("places", Estimate.of(s.count(), 0), Dimension.COUNT),
+        input("mean", Estimate.of(s.mean(), 0), Dimension.FILM),
+        input("spread", Estimate.of(s.standardDeviation(), 0), Dimension.FILM),
+        input("least", Estimate.of(s.least(), 0), Dimension.FILM),
+        input("most", Estimate.of(s.most(), 0), Dimension.FILM));
+  }
+
+  private static Optional<TargetRange> buildTarget(PracticeTask task) {
+    return task.criteria().stream()
+        .filter(c -> c.quantity().equals(BUILD))
+        .map(lapline.practice.Criterion::target)
+        .findFirst();
+  }
+}

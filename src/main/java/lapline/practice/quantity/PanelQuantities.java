@@ -1,0 +1,41 @@
+package lapline.practice.quantity;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import lapline.trade.measure.Dimension;
+
+/** All computed quantities; a scoring rule is one entry here and one test. */
+public final class PanelQuantities {
+  private static final Map<String, PanelQuantity> BY_ID = new LinkedHashMap<>();
+
+  static {
+    List.of(
+            new PanelQuantity("distance-mean", Dimension.LENGTH, GunQuantities::distanceMean),
+            new PanelQuantity("distance-drift", Dimension.LENGTH, GunQuantities::distanceDrift),
+            new PanelQuantity("stroke-speed", Dimension.SPEED, GunQuantities::strokeSpeed),
+            new PanelQuantity("overlap", Dimension.SHARE, GunQuantities::overlap),
+            new PanelQuantity("flash-time", Dimension.DURATION, GunQuantities::flash),
+            new PanelQuantity("mix-ratio", Dimension.SHARE, MixQuantities::ratio),
+            new PanelQuantity(
+                "dew-margin", Dimension.TEMPERATURE_DIFFERENCE, ClimateQuantities::dewMargin),
+            new PanelQuantity("wet-film-mean", Dimension.FILM, FilmQuantities::wetFilm),
+            new PanelQuantity(FilmQuantities.BUILD, Dimension.FILM, FilmQuantities::filmBuild),
+            new PanelQuantity("film-share", Dimension.SHARE, FilmQuantities::filmShare),
+            new PanelQuantity("film-plan", Dimension.NUMBER, FilmQuantities::filmPlan),
+            new PanelQuantity("coats-to-hiding", Dimension.NUMBER, HidingQuantities::coats))
+        .forEach(q -> BY_ID.put(q.id(), q));
+  }
+
+  private PanelQuantities() {}
+
+  public static Optional<PanelQuantity> find(String id) {
+    return Optional.ofNullable(BY_ID.get(id));
+  }
+
+  public static Set<String> ids() {
+    return BY_ID.keySet();
+  }
+}
