@@ -50,7 +50,9 @@ final class CriterionReader {
         quantity,
         dimension,
         judged,
-        node.at("target").flatMap(n -> QuantityText.range(n, dimension)).orElseGet(() -> noTarget(node)),
+        node.at("target")
+            .flatMap(n -> QuantityText.range(n, dimension))
+            .orElseGet(() -> noTarget(node)),
         node.yesNo("critical", false),
         positive(node, "weight", node.number("weight")),
         positive(node, "fade", fade(node, dimension)),

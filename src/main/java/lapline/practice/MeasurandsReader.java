@@ -79,7 +79,11 @@ final class MeasurandsReader {
       }
     }
     if (!written.isEmpty()) {
-      node.at(key).orElseThrow().problem("'" + written + "' is not a known " + key, "see the head of measurands.yaml for the words");
+      node.at(key)
+          .orElseThrow()
+          .problem(
+              "'" + written + "' is not a known " + key,
+              "see the head of measurands.yaml for the words");
     }
     return Optional.empty();
   }

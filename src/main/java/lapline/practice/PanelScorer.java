@@ -8,8 +8,8 @@ import lapline.practice.PanelScore.Result;
 import lapline.trade.measure.Verdict;
 
 /**
- * Judges one panel by its numbers: a pure function of the task and what was written down. The pages,
- * the public API, the demo workshop and re-scoring all use this one call.
+ * Judges one panel by its numbers: a pure function of the task and what was written down. The
+ * pages, the public API, the demo workshop and re-scoring all use this one call.
  */
 public final class PanelScorer {
   /** Version of the rules below; kept with every score. */
@@ -53,8 +53,7 @@ public final class PanelScorer {
   }
 
   /** What cost most comes first; what only the spray's pattern shows follows its own evidence. */
-  private static List<Finding> findings(
-      PracticeTask task, PanelEntry entry, List<Result> results) {
+  private static List<Finding> findings(PracticeTask task, PanelEntry entry, List<Result> results) {
     List<Finding> all = new ArrayList<>(TaskFindings.of(task, results));
     all.sort(Comparator.comparingDouble((Finding f) -> -weight(f, task, results)));
     return all;
@@ -64,7 +63,8 @@ public final class PanelScorer {
     String criterion = finding.id().replaceAll("[./].*", "");
     return results.stream()
         .filter(r -> r.criterion().id().equals(criterion))
-        .mapToDouble(r -> (1 - r.points()) * r.criterion().weight() * (r.criterion().critical() ? 2 : 1))
+        .mapToDouble(
+            r -> (1 - r.points()) * r.criterion().weight() * (r.criterion().critical() ? 2 : 1))
         .findFirst()
         .orElseGet(() -> finding.support() * filmLoss(results));
   }

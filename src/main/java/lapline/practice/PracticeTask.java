@@ -36,7 +36,6 @@ public record PracticeTask(
   /** A part of the mix in the gun, by volume, as the product's sheet gives it. */
   public record MixPart(String name, double parts) {}
 
-
   /** A group of fields on the entry page and the task sheet. */
   public record Section(String id, String title, String note, List<Field> fields) {}
 
@@ -77,8 +76,23 @@ public record PracticeTask(
   /** This task with the criteria of a workshop's data sheet or gun card in place of its own. */
   public PracticeTask withCriteria(List<Criterion> other) {
     return new PracticeTask(
-        id, unit, title, version, skill, purpose, panel, coats, passesPerCoat, prepare, cautions,
-        sections, other, findings, rubric, defects, mix);
+        id,
+        unit,
+        title,
+        version,
+        skill,
+        purpose,
+        panel,
+        coats,
+        passesPerCoat,
+        prepare,
+        cautions,
+        sections,
+        other,
+        findings,
+        rubric,
+        defects,
+        mix);
   }
 
   public Optional<Field> field(String measurand) {

@@ -143,8 +143,7 @@ public final class PracticeTaskReader {
   }
 
   private static DefectKind defect(YamlNode node) {
-    DefectKind kind =
-        new DefectKind(node.text("id"), node.text("label"), node.text("looks-like"));
+    DefectKind kind = new DefectKind(node.text("id"), node.text("label"), node.text("looks-like"));
     node.refuseOtherKeys();
     return kind;
   }

@@ -39,8 +39,6 @@ final class ClimateQuantities {
                 input("air-temperature", air.get(), Dimension.TEMPERATURE),
                 input("humidity", humidity.get(), Dimension.SHARE),
                 input(
-                    "dew-point",
-                    DewPoint.of(air.get(), humidity.get()),
-                    Dimension.TEMPERATURE))));
+                    "dew-point", DewPoint.of(air.get(), humidity.get()), Dimension.TEMPERATURE))));
   }
 }

@@ -39,8 +39,7 @@ final class FilmQuantities {
     Recorded recorded = new Recorded(entry);
     List<Value> values = new ArrayList<>();
     for (int coat : recorded.coats("wet-film")) {
-      List<Reading> readings =
-          entry.byPlace("wet-film", coat).values().stream().toList();
+      List<Reading> readings = entry.byPlace("wet-film", coat).values().stream().toList();
       values.add(Value.of(Cell.coat("wet-film", coat), Averages.overPlaces(readings)));
     }
     return values.isEmpty()
@@ -91,8 +90,7 @@ final class FilmQuantities {
     if (outcome.result() == PlanOutcome.Result.TOO_FEW_READINGS) {
       return Missing.of("film-before", "film-after");
     }
-    Value value =
-        Value.of(Cell.panel("film-plan"), Estimate.of(outcome.accepted() ? 1 : 0, 0));
+    Value value = Value.of(Cell.panel("film-plan"), Estimate.of(outcome.accepted() ? 1 : 0, 0));
     return new Values(
         List.of(value), new Working("formula.film-plan", "source.iso-19840", inputs(build)));
   }

@@ -61,9 +61,7 @@ final class GunQuantities {
   static Measured strokeSpeed(PracticeTask task, PanelEntry entry) {
     // without a length the stroke is taken from edge to edge of the panel
     Estimate length =
-        new Recorded(entry)
-            .once("stroke-length")
-            .orElse(Estimate.of(task.panel().width(), 0.002));
+        new Recorded(entry).once("stroke-length").orElse(Estimate.of(task.panel().width(), 0.002));
     List<Value> values = new ArrayList<>();
     for (Reading time : entry.of("stroke-time")) {
       values.add(Value.of(time.cell(), StrokeSpeed.of(length, estimate(time))));

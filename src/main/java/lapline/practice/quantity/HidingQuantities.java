@@ -30,7 +30,10 @@ final class HidingQuantities {
     List<Estimate> contrasts = contrasts(entry);
     if (!contrasts.isEmpty()) {
       return value(
-          ContrastByCoat.coatsToHiding(contrasts), "formula.coats-contrast", "source.iso-6504", inputs(contrasts));
+          ContrastByCoat.coatsToHiding(contrasts),
+          "formula.coats-contrast",
+          "source.iso-6504",
+          inputs(contrasts));
     }
     List<Integer> squares = squares(entry);
     return squares.isEmpty()
@@ -46,8 +49,7 @@ final class HidingQuantities {
       return Missing.of("squares-seen");
     }
     Value value =
-        new Value(
-            CARD, estimate.get(), range -> coats.probabilityWithin(range).orElse(0.5));
+        new Value(CARD, estimate.get(), range -> coats.probabilityWithin(range).orElse(0.5));
     return new Values(List.of(value), new Working(formula, source, inputs));
   }
 
