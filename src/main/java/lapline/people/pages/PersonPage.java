@@ -65,7 +65,7 @@ public class PersonPage {
   }
 
   public void makeLink() {
-    link = people.passwordLink(signedIn.person(), uuid());
+    link = HereAddress.of("/password?code=" + people.passwordLink(signedIn.person(), uuid()));
   }
 
   public String getLink() {
