@@ -32,6 +32,15 @@ public class Quantities {
     return Unit.preferred(dimension, units()).symbol();
   }
 
+  /** Named here because a page cannot name a constant of its own. */
+  public Dimension getShare() {
+    return Dimension.SHARE;
+  }
+
+  public Dimension getFilm() {
+    return Dimension.FILM;
+  }
+
   public UnitSystem units() {
     return signedIn.maybe().map(Person::units).orElse(UnitSystem.METRIC);
   }

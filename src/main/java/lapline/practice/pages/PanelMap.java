@@ -32,6 +32,7 @@ final class PanelMap {
   private final FilmBands bands;
   private final double thinnest;
   private final double thickest;
+  private List<PanelOutline.Point> asked = List.of();
 
   PanelMap(PanelOutline panel, FilmField film, PhraseWriter words) {
     this.film = film;
@@ -43,6 +44,12 @@ final class PanelMap {
     this.thickest = Math.max(most(), film.target().hasMost() ? film.target().most() : most());
   }
 
+  /** The same map with the spots marked, A first, where a further reading would tell most. */
+  PanelMap asking(List<PanelOutline.Point> spots) {
+    asked = spots;
+    return this;
+  }
+
   Drawing drawing() {
     List<Shape> shapes = new ArrayList<>();
     List<Shape> onPanel = new ArrayList<>(tints());
@@ -51,6 +58,7 @@ final class PanelMap {
     shapes.addAll(plan.features());
     shapes.addAll(plan.edge());
     shapes.addAll(places());
+    shapes.addAll(asked());
     double y = scale.bottom() + 6;
     shapes.addAll(plan.scaleBar(scale.left(), y));
     shapes.addAll(
@@ -110,6 +118,18 @@ final class PanelMap {
           Words.of(x, y - 1.2, SIZE, Align.MIDDLE, words.figure(p.film(), Dimension.FILM))
               .strong()
               .withHalo());
+    }
+    return shapes;
+  }
+
+  private List<Shape> asked() {
+    List<Shape> shapes = new ArrayList<>();
+    for (int i = 0; i < asked.size(); i++) {
+      double x = scale.x(asked.get(i).x());
+      double y = scale.y(asked.get(i).y());
+      String letter = String.valueOf((char) ('A' + i));
+      shapes.add(Shape.Surface.box(x - 2.2, y - 2.2, 4.4, 4.4, Fill.flat(Tone.SHEET), Pen.FIRM));
+      shapes.add(Words.of(x, y + SIZE * 0.36, SIZE, Align.MIDDLE, letter).strong());
     }
     return shapes;
   }

@@ -71,7 +71,7 @@ public final class PhraseWriter {
           ? quantity(range.least(), dimension)
           : say(
               "drawing.range.both",
-              figure(range.least(), dimension),
+              lowerEnd(range.least(), dimension),
               quantity(range.most(), dimension));
     }
     if (range.hasLeast()) {
@@ -80,6 +80,13 @@ public final class PhraseWriter {
     return range.hasMost()
         ? say("drawing.range.most", quantity(range.most(), dimension))
         : say("drawing.range.open");
+  }
+
+  /** Times may be written in two units, so each end says its own. */
+  private String lowerEnd(double si, Dimension dimension) {
+    return dimension == Dimension.DURATION || dimension == Dimension.GRIT
+        ? quantity(si, dimension)
+        : figure(si, dimension);
   }
 
   /** Where a reading stands: 'coat 2, pass 3'; empty for the whole panel. */

@@ -83,9 +83,9 @@ public final class TaskSheet {
     double half = (width - GUTTER) / 2;
     SheetColumn left = new SheetColumn(shapes, MARGIN, below, half, scale);
     ready(left);
+    targets(left);
     SheetColumn right = new SheetColumn(shapes, MARGIN + half + GUTTER, below, half, scale);
     panel(right);
-    targets(right);
     SheetColumn rest = new SheetColumn(shapes, MARGIN, Math.max(left.y(), right.y()), width, scale);
     boxes.write(rest);
     return rest.y();
@@ -145,16 +145,16 @@ public final class TaskSheet {
     right.moveTo(below + right.high(1.5));
   }
 
-  private void targets(SheetColumn right) {
-    right.heading(words.say("practice-sheet.targets"));
+  private void targets(SheetColumn left) {
+    left.heading(words.say("practice-sheet.targets"));
     for (Criterion c : task.criteria()) {
-      right.gap(3.9);
-      right.add(Words.of(right.left(), right.y(), right.text(), Align.START, c.label()));
-      right.add(
+      left.gap(3.9);
+      left.add(Words.of(left.left(), left.y(), left.text(), Align.START, c.label()));
+      left.add(
           Words.of(
-                  right.left() + right.width(),
-                  right.y(),
-                  right.text(),
+                  left.left() + left.width(),
+                  left.y(),
+                  left.text(),
                   Align.END,
                   words.range(c.target(), c.dimension()))
               .strong());
