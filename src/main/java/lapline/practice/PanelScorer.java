@@ -3,8 +3,15 @@ package lapline.practice;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import lapline.practice.PanelScore.Finding;
 import lapline.practice.PanelScore.Result;
+import lapline.practice.fit.FilmFieldEstimate;
+import lapline.practice.fit.SprayFit;
+import lapline.practice.quantity.Measured;
+import lapline.trade.measure.Estimate;
 import lapline.trade.measure.Verdict;
 
 /**
@@ -55,6 +62,7 @@ public final class PanelScorer {
   /** What cost most comes first; what only the spray's pattern shows follows its own evidence. */
   private static List<Finding> findings(PracticeTask task, PanelEntry entry, List<Result> results) {
     List<Finding> all = new ArrayList<>(TaskFindings.of(task, results));
+    all.addAll(SprayFit.explain(task, entry));
     all.sort(Comparator.comparingDouble((Finding f) -> -weight(f, task, results)));
     return all;
   }
@@ -78,6 +86,20 @@ public final class PanelScorer {
   }
 
   private static FilmField film(PracticeTask task, PanelEntry entry) {
-    return null;
+    return task.criteria().stream()
+        .filter(c -> c.quantity().equals("film-build"))
+        .findFirst()
+        .flatMap(
+            c ->
+                c.measure(task, entry) instanceof Measured.Values v && v.values().size() >= 3
+                    ? Optional.of(field(task, c, v))
+                    : Optional.<FilmField>empty())
+        .orElse(null);
+  }
+
+  private static FilmField field(PracticeTask task, Criterion c, Measured.Values values) {
+    Map<Integer, Estimate> byPlace = new TreeMap<>();
+    values.values().forEach(v -> byPlace.put(v.where().place(), v.estimate()));
+    return FilmFieldEstimate.of(task.panel(), byPlace, c.target());
   }
 }

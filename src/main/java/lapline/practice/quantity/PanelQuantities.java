@@ -18,10 +18,14 @@ public final class PanelQuantities {
             new PanelQuantity("stroke-speed", Dimension.SPEED, GunQuantities::strokeSpeed),
             new PanelQuantity("overlap", Dimension.SHARE, GunQuantities::overlap),
             new PanelQuantity("flash-time", Dimension.DURATION, GunQuantities::flash),
+            new PanelQuantity("mix-ratio", Dimension.SHARE, MixQuantities::ratio),
+            new PanelQuantity(
+                "dew-margin", Dimension.TEMPERATURE_DIFFERENCE, ClimateQuantities::dewMargin),
             new PanelQuantity("wet-film-mean", Dimension.FILM, FilmQuantities::wetFilm),
             new PanelQuantity(FilmQuantities.BUILD, Dimension.FILM, FilmQuantities::filmBuild),
             new PanelQuantity("film-share", Dimension.SHARE, FilmQuantities::filmShare),
-            new PanelQuantity("film-plan", Dimension.NUMBER, FilmQuantities::filmPlan)))
+            new PanelQuantity("film-plan", Dimension.NUMBER, FilmQuantities::filmPlan),
+            new PanelQuantity("coats-to-hiding", Dimension.NUMBER, HidingQuantities::coats))
         .forEach(q -> BY_ID.put(q.id(), q));
   }
 

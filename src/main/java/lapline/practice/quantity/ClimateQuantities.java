@@ -1,0 +1,44 @@
+package lapline.practice.quantity;
+
+import static lapline.practice.quantity.Recorded.input;
+
+import java.util.List;
+import java.util.Optional;
+import lapline.practice.Cell;
+import lapline.practice.PanelEntry;
+import lapline.practice.PanelScore.Working;
+import lapline.practice.PracticeTask;
+import lapline.practice.quantity.Measured.Missing;
+import lapline.practice.quantity.Measured.Value;
+import lapline.practice.quantity.Measured.Values;
+import lapline.trade.climate.DewPoint;
+import lapline.trade.measure.Dimension;
+import lapline.trade.measure.Estimate;
+
+/** Whether the panel was warm enough to stay dry. */
+final class ClimateQuantities {
+  private ClimateQuantities() {}
+
+  /** Panel temperature less the dew point of the air. */
+  static Measured dewMargin(PracticeTask task, PanelEntry entry) {
+    Recorded recorded = new Recorded(entry);
+    Optional<Estimate> panel = recorded.once("panel-temperature");
+    Optional<Estimate> air = recorded.once("air-temperature");
+    Optional<Estimate> humidity = recorded.once("humidity").filter(h -> h.value() > 0);
+    if (panel.isEmpty() || air.isEmpty() || humidity.isEmpty()) {
+      return Missing.of("panel-temperature", "air-temperature", "humidity");
+    }
+    Estimate margin = DewPoint.margin(panel.get(), air.get(), humidity.get());
+    return new Values(
+        List.of(Value.of(Cell.panel("dew-margin"), margin)),
+        new Working(
+            "formula.dew-margin",
+            "source.wmo-8",
+            List.of(
+                input("panel-temperature", panel.get(), Dimension.TEMPERATURE),
+                input("air-temperature", air.get(), Dimension.TEMPERATURE),
+                input("humidity", humidity.get(), Dimension.SHARE),
+                input(
+                    "dew-point", DewPoint.of(air.get(), humidity.get()), Dimension.TEMPERATURE))));
+  }
+}
