@@ -16,8 +16,27 @@ public record PlanOutcome(Plan plan, Result result, List<Check> checks) {
 
   /** The published plan that was followed. */
   public enum Plan {
-    SSPC_PA_2,
-    ISO_19840
+    SSPC_PA_2(ScopeNote.METAL_UNDER_MAGNETIC_OR_EDDY_CURRENT_GAUGE, ScopeNote.MEANS_NOT_READINGS),
+    ISO_19840(ScopeNote.WRITTEN_FOR_BLASTED_STEEL, ScopeNote.NOMINAL_FROM_40_MICROMETRES);
+
+    private final List<ScopeNote> scope;
+
+    Plan(ScopeNote... scope) {
+      this.scope = List.of(scope);
+    }
+
+    /** What the plan was written for, to be shown beside its result. */
+    public List<ScopeNote> scope() {
+      return scope;
+    }
+  }
+
+  /** A bound of what a plan covers. */
+  public enum ScopeNote {
+    METAL_UNDER_MAGNETIC_OR_EDDY_CURRENT_GAUGE,
+    MEANS_NOT_READINGS,
+    WRITTEN_FOR_BLASTED_STEEL,
+    NOMINAL_FROM_40_MICROMETRES
   }
 
   /** How it came out. */
