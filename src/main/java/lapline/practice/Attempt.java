@@ -3,6 +3,9 @@ package lapline.practice;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;
+import lapline.people.NotAllowedException;
+import lapline.people.Person;
+import lapline.people.Role;
 
 /**
  * One panel done by one apprentice under one task, without its readings and without the judgement;
@@ -57,6 +60,25 @@ public record Attempt(
 
   public Optional<Instant> scored() {
     return Optional.ofNullable(outcome).map(Outcome::scored);
+  }
+
+  /** Lets pass who may see it: the apprentice who did it, and who teaches, examines or runs. */
+  public void mustBeSeenBy(Person who) {
+    who.mustBeIn(workshop);
+    if (!belongsTo(who.id())) {
+      who.mustBe(Role.INSTRUCTOR, Role.EXAMINER, Role.OWNER, Role.REGISTRAR);
+    }
+  }
+
+  /** Lets pass who may still write readings: the apprentice who does it, while it is a draft. */
+  public void mustBeWrittenBy(Person who) {
+    mustBeSeenBy(who);
+    if (!belongsTo(who.id())) {
+      throw new NotAllowedException("entry.not-yours");
+    }
+    if (!isDraft()) {
+      throw new NotAllowedException("entry.not-draft");
+    }
   }
 
   public Attempt withChoices(UUID otherGunCard, String otherChangedWhat) {

@@ -8,6 +8,7 @@ import lapline.trade.measure.Dimension;
 import lapline.trade.measure.QuantityReader;
 import lapline.trade.measure.ReadQuantity;
 import lapline.trade.measure.TargetRange;
+import lapline.trade.measure.Unit;
 import lapline.trade.measure.UnitSystem;
 
 /** Targets as people write them: {@code 3 to 5 in}, {@code at least 3 °C}, {@code at most 0 mm}. */
@@ -40,6 +41,14 @@ public final class TargetText {
     return range.matches()
         ? between(range.group(1), range.group(2), dimension, assumed)
         : Optional.empty();
+  }
+
+  /** The text with the unit that was meant, so that it means the same to whoever reads it later. */
+  public static String withUnit(String text, Dimension dimension, UnitSystem assumed) {
+    String tidy = text == null ? "" : text.strip();
+    boolean bare = !tidy.isEmpty() && Character.isDigit(tidy.charAt(tidy.length() - 1));
+    String symbol = bare ? Unit.preferred(dimension, assumed).symbol() : "";
+    return symbol.isEmpty() ? tidy : tidy + " " + symbol;
   }
 
   private static Optional<TargetRange> between(

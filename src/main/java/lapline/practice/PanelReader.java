@@ -1,0 +1,101 @@
+package lapline.practice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import lapline.practice.Measurand.Option;
+import lapline.trade.measure.Dimension;
+import lapline.trade.measure.QuantityReader;
+import lapline.trade.measure.QuantityWriter;
+import lapline.trade.measure.ReadQuantity;
+import lapline.trade.measure.UnitSystem;
+
+/**
+ * Makes readings in SI, each with its uncertainty, of what was typed at the places of a task's
+ * record, and says what cannot be understood or cannot be true. Never throws on any text.
+ */
+public final class PanelReader {
+  private final Measurands measurands;
+  private final UnitSystem units;
+  private final List<Reading> readings = new ArrayList<>();
+  private final List<FieldProblem> problems = new ArrayList<>();
+
+  private PanelReader(Measurands measurands, UnitSystem units) {
+    this.measurands = measurands;
+    this.units = units;
+  }
+
+  /**
+   * @param typed by cell key; an empty text stands for 'not measured'
+   * @param units the units that a bare number is in
+   */
+  public static PanelReading read(
+      PracticeTask task, Measurands measurands, Map<String, String> typed, UnitSystem units) {
+    PanelReader reader = new PanelReader(measurands, units);
+    Map<String, String> left = new TreeMap<>(typed);
+    left.values().removeIf(text -> text == null || text.isBlank());
+    for (Cell cell : PanelCells.of(task, measurands)) {
+      String text = left.remove(cell.key());
+      if (text != null) {
+        reader.take(cell, text.strip());
+      }
+    }
+    left.keySet()
+        .forEach(
+            key ->
+                reader.problems.add(
+                    new FieldProblem(key, "entry.no-such-place", List.of(key))));
+    PanelEntry entry = PanelEntry.of(reader.readings);
+    reader.problems.addAll(new ReadingsTogether(entry, units).problems());
+    return new PanelReading(entry, reader.problems);
+  }
+
+  private void take(Cell cell, String text) {
+    Measurand m = measurands.require(cell.measurand());
+    if (m.dimension() == Dimension.CHOICE) {
+      takeChoice(cell, m, text);
+      return;
+    }
+    ReadQuantity read = QuantityReader.read(text, m.dimension(), units);
+    if (read instanceof ReadQuantity.Understood understood) {
+      takeValue(cell, m, text, understood.si());
+    } else if (read instanceof ReadQuantity.NotUnderstood not) {
+      String why = not.reason().name().toLowerCase(Locale.ROOT).replace('_', '-');
+      problems.add(new FieldProblem(cell.key(), "entry.reading." + why, not.args()));
+    }
+  }
+
+  private void takeChoice(Cell cell, Measurand m, String text) {
+    for (Option option : m.options()) {
+      if (option.id().equalsIgnoreCase(text) || option.label().equalsIgnoreCase(text)) {
+        readings.add(new Reading(cell, option.value(), 0, text));
+        return;
+      }
+    }
+    String labels = String.join(", ", m.options().stream().map(Option::label).toList());
+    problems.add(FieldProblem.at(cell, "entry.reading.no-choice", text, labels));
+  }
+
+  private void takeValue(Cell cell, Measurand m, String text, double value) {
+    boolean whole = m.dimension() != Dimension.COUNT || value == Math.rint(value);
+    if (!whole) {
+      problems.add(FieldProblem.at(cell, "entry.reading.not-whole", text));
+    } else if (value < m.possibleLeast() || value > m.possibleMost()) {
+      problems.add(impossible(cell, m, value));
+    } else {
+      readings.add(new Reading(cell, value, m.uncertaintyAt(value), text));
+    }
+  }
+
+  private FieldProblem impossible(Cell cell, Measurand m, double value) {
+    boolean below = value < m.possibleLeast();
+    return FieldProblem.at(
+        cell,
+        below ? "entry.reading.below-possible" : "entry.reading.above-possible",
+        QuantityWriter.write(value, m.dimension(), units),
+        QuantityWriter.write(
+            below ? m.possibleLeast() : m.possibleMost(), m.dimension(), units));
+  }
+}

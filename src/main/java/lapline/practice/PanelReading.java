@@ -1,0 +1,16 @@
+package lapline.practice;
+
+import java.util.List;
+
+/**
+ * What was understood of everything typed about a panel.
+ *
+ * @param entry the readings that were understood, each possible by itself
+ * @param problems what is wrong, in the order of the record
+ */
+public record PanelReading(PanelEntry entry, List<FieldProblem> problems) {
+
+  public PanelReading {
+    problems = List.copyOf(problems);
+  }
+}

@@ -1,0 +1,103 @@
+package lapline.practice;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import lapline.people.NotFoundException;
+import lapline.people.Person;
+import lapline.trade.measure.QuantityWriter;
+import lapline.trade.measure.UnitSystem;
+
+/** Makes numbers of what is kept of a panel, the way the person who typed it means them. */
+@ApplicationScoped
+public class ReadPanel {
+  private PracticeTasks tasks;
+
+  protected ReadPanel() {}
+
+  @Inject
+  public ReadPanel(PracticeTasks tasks) {
+    this.tasks = tasks;
+  }
+
+  /** The task file of an attempt as it stands today. */
+  public PracticeTask task(Attempt attempt) {
+    return tasks.find(attempt.task()).orElseThrow(NotFoundException::new);
+  }
+
+  /** Keys of all places that a task's record has room for. */
+  Set<String> cellsOf(PracticeTask task) {
+    return PanelCells.of(task, tasks.measurands()).stream()
+        .map(Cell::key)
+        .collect(Collectors.toSet());
+  }
+
+  public PanelReading run(Person by, PracticeTask task, List<KeptReading> kept) {
+    Map<String, String> typed =
+        kept.stream()
+            .filter(r -> !r.typed().isEmpty())
+            .collect(Collectors.toMap(KeptReading::cell, KeptReading::typed));
+    return PanelReader.read(task, tasks.measurands(), typed, by.units());
+  }
+
+  /** What keeps a panel from being scored: wrong readings, and those the task cannot do without. */
+  List<FieldProblem> problemsBeforeScoring(PracticeTask task, PanelReading reading) {
+    List<FieldProblem> problems = new ArrayList<>(reading.problems());
+    task.sections().stream()
+        .flatMap(s -> s.fields().stream())
+        .filter(PracticeTask.Field::required)
+        .filter(f -> reading.entry().of(f.measurand()).isEmpty())
+        .filter(f -> problems.stream().noneMatch(p -> isOf(p, f)))
+        .forEach(f -> missing(task, f).ifPresent(problems::add));
+    return problems;
+  }
+
+  private static boolean isOf(FieldProblem problem, PracticeTask.Field field) {
+    return Cell.of(problem.cell()).measurand().equals(field.measurand());
+  }
+
+  private Optional<FieldProblem> missing(PracticeTask task, PracticeTask.Field field) {
+    return tasks
+        .measurands()
+        .find(field.measurand())
+        .map(
+            m ->
+                new FieldProblem(
+                    PanelCells.of(task, field, m).get(0).key(),
+                    "entry.required",
+                    List.of(m.label())));
+  }
+
+  /** How each reading was understood, by cell key, in the person's units. */
+  public Map<String, String> understood(PanelEntry entry, UnitSystem units) {
+    Map<String, String> texts = new LinkedHashMap<>();
+    entry.readings().values().forEach(r -> texts.put(r.cell().key(), understood(r, units)));
+    return texts;
+  }
+
+  private String understood(Reading reading, UnitSystem units) {
+    return tasks
+        .measurands()
+        .find(reading.cell().measurand())
+        .map(m -> m.options().isEmpty() ? quantity(reading, m, units) : option(reading, m))
+        .orElse("");
+  }
+
+  private static String quantity(Reading reading, Measurand measurand, UnitSystem units) {
+    return QuantityWriter.write(reading.value(), measurand.dimension(), units);
+  }
+
+  private static String option(Reading reading, Measurand measurand) {
+    return measurand.options().stream()
+        .filter(o -> o.value() == reading.value())
+        .map(Measurand.Option::label)
+        .findFirst()
+        .orElse("");
+  }
+}

@@ -1,0 +1,97 @@
+package lapline.practice.pages;
+
+import java.util.List;
+
+/**
+ * The record of a panel as fields to fill in: sections, in them blocks of single fields or tables.
+ */
+public record EntryForm(List<Section> sections) {
+
+  /** How many places have something written. */
+  public long filled() {
+    return fields().stream().filter(f -> !f.typed().isEmpty()).count();
+  }
+
+  /** How many places there are. */
+  public int room() {
+    return fields().size();
+  }
+
+  public List<Field> fields() {
+    return sections.stream()
+        .flatMap(s -> s.blocks().stream())
+        .flatMap(b -> b.rows().stream())
+        .flatMap(r -> r.fields().stream())
+        .toList();
+  }
+
+  /** The field of a cell; null when there is none. */
+  Field field(String key) {
+    return fields().stream().filter(f -> f.key().equals(key)).findFirst().orElse(null);
+  }
+
+  /**
+   * @param drawn whether its readings are taken at places, so that the drawing helps
+   */
+  public record Section(String id, String title, String note, boolean drawn, List<Block> blocks) {}
+
+  /**
+   * Fields that belong together.
+   *
+   * @param title such as 'Coat 2'; empty where the section's title says it
+   * @param table whether a row has several columns or a row head of its own
+   */
+  public record Block(
+      String id, String title, boolean table, String corner, List<Column> columns, List<Row> rows) {
+
+    /** How to take the readings, each hint once. */
+    public List<String> hints() {
+      return columns.stream().map(Column::hint).filter(h -> !h.isBlank()).distinct().toList();
+    }
+  }
+
+  public record Column(String label, String unit, String hint) {}
+
+  /**
+   * @param place number of the reading place; 0 for none
+   */
+  public record Row(String head, int place, List<Field> fields) {}
+
+  /**
+   * One place on the record.
+   *
+   * @param key of its cell
+   * @param label what is read, where, in which unit, for those who do not see the table's heads
+   * @param revision of what stands in it
+   * @param understood the value as understood; empty where it is not
+   * @param problem what is wrong, in words; empty where nothing is
+   */
+  public record Field(
+      String key,
+      String label,
+      String unit,
+      String hint,
+      boolean required,
+      int place,
+      String typed,
+      long revision,
+      String understood,
+      String problem,
+      List<Choice> choices) {
+
+    /** Its id on the page; a full stop would need escaping in style sheets. */
+    public String id() {
+      return "r-" + key.replace('.', '-');
+    }
+
+    public boolean wrong() {
+      return !problem.isEmpty();
+    }
+
+    public boolean choice() {
+      return !choices.isEmpty();
+    }
+  }
+
+  public record Choice(String id, String label, boolean chosen) {}
+}

@@ -1,0 +1,249 @@
+package lapline.practice.pages;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import lapline.pages.Messages;
+import lapline.practice.Cell;
+import lapline.practice.Measurand;
+import lapline.practice.Measurands;
+import lapline.practice.PanelCells;
+import lapline.practice.PanelOutline;
+import lapline.practice.PracticeTask;
+import lapline.practice.Scope;
+import lapline.trade.measure.Unit;
+import lapline.trade.measure.UnitSystem;
+
+/**
+ * Lays out the fields of a task: what is read once stands singly, what is read at places, passes or
+ * steps stands in tables that can be filled down a column.
+ */
+final class EntryFormWriter {
+  private final PracticeTask task;
+  private final Measurands measurands;
+  private final UnitSystem units;
+  private final EntryValues values;
+  private final Messages words;
+
+  /** A field of the task with its measurand. */
+  private record Asked(PracticeTask.Field field, Measurand measurand) {
+    Scope scope() {
+      return measurand.scope();
+    }
+  }
+
+  EntryFormWriter(
+      PracticeTask task,
+      Measurands measurands,
+      UnitSystem units,
+      EntryValues values,
+      Messages words) {
+    this.task = task;
+    this.measurands = measurands;
+    this.units = units;
+    this.values = values;
+    this.words = words;
+  }
+
+  EntryForm form() {
+    List<EntryForm.Section> sections =
+        task.sections().stream().map(this::section).filter(s -> !s.blocks().isEmpty()).toList();
+    return new EntryForm(sections);
+  }
+
+  private EntryForm.Section section(PracticeTask.Section section) {
+    List<Asked> asked =
+        section.fields().stream()
+            .flatMap(f -> measurands.find(f.measurand()).map(m -> new Asked(f, m)).stream())
+            .toList();
+    List<EntryForm.Block> blocks = new ArrayList<>();
+    for (List<Asked> run : runs(asked)) {
+      blocks.addAll(blocks(section.id() + "-" + blocks.size(), run));
+    }
+    boolean drawn =
+        asked.stream().anyMatch(a -> a.scope() == Scope.PLACE || a.scope() == Scope.COAT_PLACE);
+    return new EntryForm.Section(section.id(), section.title(), section.note(), drawn, blocks);
+  }
+
+  /** Neighbours that can share a table: read as often, at the same places or steps. */
+  private List<List<Asked>> runs(List<Asked> asked) {
+    List<List<Asked>> runs = new ArrayList<>();
+    Asked former = null;
+    for (Asked a : asked) {
+      if (former == null || !together(former, a)) {
+        runs.add(new ArrayList<>());
+      }
+      runs.get(runs.size() - 1).add(a);
+      former = a;
+    }
+    return runs;
+  }
+
+  private boolean together(Asked a, Asked b) {
+    return a.scope() == b.scope()
+        && a.scope() != Scope.COAT_PLACE
+        && a.field().steps().equals(b.field().steps())
+        && (a.scope() != Scope.PLACE
+            || PanelCells.places(task, a.field()).equals(PanelCells.places(task, b.field())));
+  }
+
+  private List<EntryForm.Block> blocks(String id, List<Asked> run) {
+    return switch (run.get(0).scope()) {
+      case PANEL -> List.of(singly(id, "", run, 0));
+      case COAT -> coats().map(c -> singly(id + "-c" + c, coat(c), run, c)).toList();
+      case PASS -> coats().map(c -> passes(id + "-c" + c, run, c)).toList();
+      case PLACE -> List.of(places(id, run));
+      case COAT_PLACE -> List.of(placesByCoat(id, run.get(0)));
+      case STEP -> List.of(steps(id, run));
+    };
+  }
+
+  private Stream<Integer> coats() {
+    return Stream.iterate(1, c -> c + 1).limit(task.coats());
+  }
+
+  private EntryForm.Block singly(String id, String title, List<Asked> run, int coat) {
+    List<EntryForm.Row> rows =
+        run.stream()
+            .map(
+                a ->
+                    row(
+                        a.measurand().label(),
+                        0,
+                        List.of(
+                            field(
+                                a,
+                                new Cell(a.measurand().id(), coat, 0, 0, 0),
+                                coat == 0 ? "" : title))))
+            .toList();
+    return new EntryForm.Block(id, title, false, "", List.of(), rows);
+  }
+
+  private EntryForm.Block passes(String id, List<Asked> run, int coat) {
+    List<EntryForm.Row> rows = new ArrayList<>();
+    for (int p = 1; p <= task.passesPerCoat(); p++) {
+      int pass = p;
+      String where = words.say("entry.coat-pass", coat, pass);
+      rows.add(
+          row(
+              String.valueOf(pass),
+              0,
+              run.stream()
+                  .map(a -> field(a, Cell.pass(a.measurand().id(), coat, pass), where))
+                  .toList()));
+    }
+    return table(id, coat(coat), "entry.pass", run, rows);
+  }
+
+  private EntryForm.Block places(String id, List<Asked> run) {
+    List<EntryForm.Row> rows =
+        PanelCells.places(task, run.get(0).field()).stream()
+            .map(
+                n ->
+                    row(
+                        placeName(n),
+                        n,
+                        run.stream()
+                            .map(a -> field(a, Cell.place(a.measurand().id(), n), place(n)))
+                            .toList()))
+            .toList();
+    return table(id, "", "entry.place", run, rows);
+  }
+
+  private EntryForm.Block placesByCoat(String id, Asked a) {
+    List<EntryForm.Row> rows =
+        PanelCells.places(task, a.field()).stream()
+            .map(
+                n ->
+                    row(
+                        placeName(n),
+                        n,
+                        coats()
+                            .map(
+                                c ->
+                                    field(
+                                        a,
+                                        Cell.coatPlace(a.measurand().id(), c, n),
+                                        words.say("entry.coat-place", c, n)))
+                            .toList()))
+            .toList();
+    List<EntryForm.Column> columns =
+        coats().map(c -> new EntryForm.Column(coat(c), unit(a), a.measurand().hint())).toList();
+    return new EntryForm.Block(
+        id, a.measurand().label(), true, words.get("entry.place"), columns, rows);
+  }
+
+  private EntryForm.Block steps(String id, List<Asked> run) {
+    List<String> names = run.get(0).field().steps();
+    List<EntryForm.Row> rows = new ArrayList<>();
+    for (int s = 1; s <= names.size(); s++) {
+      int step = s;
+      String name = names.get(s - 1);
+      rows.add(
+          row(
+              name,
+              0,
+              run.stream().map(a -> field(a, Cell.step(a.measurand().id(), step), name)).toList()));
+    }
+    return table(id, "", "entry.step", run, rows);
+  }
+
+  private EntryForm.Block table(
+      String id, String title, String corner, List<Asked> run, List<EntryForm.Row> rows) {
+    List<EntryForm.Column> columns =
+        run.stream()
+            .map(a -> new EntryForm.Column(a.measurand().label(), unit(a), a.measurand().hint()))
+            .toList();
+    return new EntryForm.Block(id, title, true, words.get(corner), columns, rows);
+  }
+
+  private static EntryForm.Row row(String head, int place, List<EntryForm.Field> fields) {
+    return new EntryForm.Row(head, place, fields);
+  }
+
+  private EntryForm.Field field(Asked asked, Cell cell, String where) {
+    Measurand m = asked.measurand();
+    String unit = unit(asked);
+    String label = m.label() + (where.isEmpty() ? "" : ", " + where) + inBrackets(unit);
+    String typed = values.typed(cell.key());
+    return new EntryForm.Field(
+        cell.key(),
+        label,
+        unit,
+        m.hint(),
+        asked.field().required(),
+        cell.place(),
+        typed,
+        values.revision(cell.key()),
+        values.understood(cell.key()),
+        values.problem(cell.key()),
+        m.options().stream()
+            .map(o -> new EntryForm.Choice(o.id(), o.label(), o.id().equals(typed)))
+            .toList());
+  }
+
+  static String inBrackets(String unit) {
+    return unit.isEmpty() ? "" : " (" + unit + ")";
+  }
+
+  private String unit(Asked asked) {
+    return Unit.preferred(asked.measurand().dimension(), units).symbol();
+  }
+
+  private String coat(int coat) {
+    return words.say("entry.coat", coat);
+  }
+
+  private String place(int number) {
+    return words.say("entry.at-place", number);
+  }
+
+  private String placeName(int number) {
+    return task.panel()
+        .place(number)
+        .map(PanelOutline.Place::name)
+        .filter(n -> n != null && !n.isBlank())
+        .map(n -> number + " " + n)
+        .orElse(String.valueOf(number));
+  }
+}

@@ -1,0 +1,228 @@
+package lapline.practice.pages;
+
+import jakarta.enterprise.context.RequestScoped;
+import jakarta.faces.context.FacesContext;
+import jakarta.inject.Inject;
+import jakarta.inject.Named;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import lapline.pages.Errors;
+import lapline.pages.Messages;
+import lapline.people.NotAllowedException;
+import lapline.people.NotFoundException;
+import lapline.people.Person;
+import lapline.people.SignedIn;
+import lapline.practice.Attempt;
+import lapline.practice.ChooseGunCard;
+import lapline.practice.FieldProblem;
+import lapline.practice.FindAttempts;
+import lapline.practice.GunCard;
+import lapline.practice.KeepReadings;
+import lapline.practice.KeptReading;
+import lapline.practice.KeptReadings;
+import lapline.practice.LookAfterGunCards;
+import lapline.practice.PanelReading;
+import lapline.practice.PracticeTask;
+import lapline.practice.PracticeTasks;
+import lapline.practice.ReadPanel;
+import lapline.practice.ScoreAttempt;
+import lapline.practice.TypedReading;
+
+/** Have I written everything down? The readings of one panel, kept as they are typed. */
+@Named
+@RequestScoped
+public class EntryPage {
+  /** Begins the names of the fields that hold readings. */
+  static final String CELL = "cell:";
+
+  @Inject private SignedIn signedIn;
+  @Inject private FindAttempts find;
+  @Inject private ReadPanel read;
+  @Inject private KeepReadings keep;
+  @Inject private ScoreAttempt score;
+  @Inject private ChooseGunCard choose;
+  @Inject private LookAfterGunCards gunCards;
+  @Inject private PracticeTasks tasks;
+  @Inject private Errors errors;
+  @Inject private Messages words;
+
+  private String attemptId;
+  private String gunCard;
+  private String changedWhat;
+  private Attempt attempt;
+  private EntryForm form;
+  private final Map<String, String> notKept = new LinkedHashMap<>();
+  private final List<FieldProblem> problems = new ArrayList<>();
+
+  /** Opens the draft; a panel that has been scored leads to its result. */
+  public String open() {
+    load();
+    if (!attempt.isDraft()) {
+      return ResultLink.to(attempt);
+    }
+    if (!attempt.belongsTo(person().id())) {
+      throw new NotAllowedException("entry.not-yours");
+    }
+    return null;
+  }
+
+  /** Keeps what is in the fields, for a browser without scripts. */
+  public void save() {
+    if (keepTyped()) {
+      errors.news("entry.kept");
+    }
+    load();
+  }
+
+  /** Keeps what is in the fields and has the panel judged. */
+  public String scorePanel() {
+    boolean kept = keepTyped();
+    ScoreAttempt.Outcome outcome = kept ? score.run(person(), id(), submitKey()) : null;
+    if (outcome instanceof ScoreAttempt.Scored scored) {
+      return ResultLink.to(scored.attempt());
+    }
+    if (outcome instanceof ScoreAttempt.NotYet notYet) {
+      tell(notYet.problems());
+    }
+    load();
+    return null;
+  }
+
+  private boolean keepTyped() {
+    choose.run(person(), id(), chosenGunCard(), changedWhat);
+    KeptReadings kept = keep.run(person(), id(), base(), typed());
+    kept.conflicts().forEach(c -> notKept.put(c.cell(), c.yours()));
+    tell(
+        kept.conflicts().stream()
+            .map(c -> new FieldProblem(c.cell(), "entry.conflict", List.of(c.theirs(), c.yours())))
+            .toList());
+    tell(kept.refused());
+    return kept.complete();
+  }
+
+  private List<TypedReading> typed() {
+    List<TypedReading> typed = new ArrayList<>();
+    parameters()
+        .forEach(
+            (name, text) -> {
+              if (name.startsWith(CELL)) {
+                typed.add(new TypedReading(name.substring(CELL.length()), text, base()));
+              }
+            });
+    return typed;
+  }
+
+  private void tell(List<FieldProblem> found) {
+    for (FieldProblem problem : found) {
+      problems.add(problem);
+      errors.add("r-" + problem.cell().replace('.', '-'), problem.key(), problem.args().toArray());
+    }
+  }
+
+  private void load() {
+    attempt = find.attempt(person(), id());
+    form = null;
+  }
+
+  public EntryForm getForm() {
+    if (form == null) {
+      List<KeptReading> kept = find.readings(person(), id());
+      PanelReading reading = read.run(person(), getTask(), kept);
+      EntryValues values =
+          new EntryValues(kept, read.understood(reading.entry(), person().units()))
+              .withTyped(notKept)
+              .withProblems(problems, words)
+              .withProblems(reading.problems(), words);
+      form =
+          new EntryFormWriter(getTask(), tasks.measurands(), person().units(), values, words)
+              .form();
+    }
+    return form;
+  }
+
+  public PracticeTask getTask() {
+    return read.task(getAttempt());
+  }
+
+  public Attempt getAttempt() {
+    if (attempt == null) {
+      load();
+    }
+    return attempt;
+  }
+
+  public List<GunCard> getGunCards() {
+    return gunCards.inUse(person());
+  }
+
+  public EntryDrawing getDrawing() {
+    return EntryDrawing.of(getTask().panel());
+  }
+
+  private Person person() {
+    return signedIn.person();
+  }
+
+  private UUID id() {
+    return uuid(attemptId);
+  }
+
+  private UUID chosenGunCard() {
+    return gunCard == null || gunCard.isEmpty() ? null : uuid(gunCard);
+  }
+
+  /** Another's or a mistyped id looks like one that is not there. */
+  static UUID uuid(String text) {
+    try {
+      return UUID.fromString(text);
+    } catch (IllegalArgumentException | NullPointerException e) {
+      throw new NotFoundException();
+    }
+  }
+
+  private long base() {
+    try {
+      return Long.parseLong(parameters().getOrDefault("base", "0"));
+    } catch (NumberFormatException e) {
+      return 0;
+    }
+  }
+
+  private String submitKey() {
+    String key = parameters().getOrDefault("submit", "");
+    return key.isBlank() || key.length() > 80 ? id() + "/" + base() : key;
+  }
+
+  private static Map<String, String> parameters() {
+    return FacesContext.getCurrentInstance().getExternalContext().getRequestParameterMap();
+  }
+
+  public String getAttemptId() {
+    return attemptId;
+  }
+
+  public void setAttemptId(String attemptId) {
+    this.attemptId = attemptId;
+  }
+
+  public String getGunCard() {
+    return gunCard != null
+        ? gunCard
+        : getAttempt().gunCard() == null ? "" : "" + getAttempt().gunCard();
+  }
+
+  public void setGunCard(String gunCard) {
+    this.gunCard = gunCard;
+  }
+
+  public String getChangedWhat() {
+    return changedWhat != null ? changedWhat : getAttempt().changedWhat();
+  }
+
+  public void setChangedWhat(String changedWhat) {
+    this.changedWhat = changedWhat;
+  }
+}
