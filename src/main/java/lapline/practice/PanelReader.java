@@ -44,9 +44,7 @@ public final class PanelReader {
     }
     left.keySet()
         .forEach(
-            key ->
-                reader.problems.add(
-                    new FieldProblem(key, "entry.no-such-place", List.of(key))));
+            key -> reader.problems.add(new FieldProblem(key, "entry.no-such-place", List.of(key))));
     PanelEntry entry = PanelEntry.of(reader.readings);
     reader.problems.addAll(new ReadingsTogether(entry, units).problems());
     return new PanelReading(entry, reader.problems);
@@ -95,7 +93,6 @@ public final class PanelReader {
         cell,
         below ? "entry.reading.below-possible" : "entry.reading.above-possible",
         QuantityWriter.write(value, m.dimension(), units),
-        QuantityWriter.write(
-            below ? m.possibleLeast() : m.possibleMost(), m.dimension(), units));
+        QuantityWriter.write(below ? m.possibleLeast() : m.possibleMost(), m.dimension(), units));
   }
 }

@@ -45,8 +45,7 @@ final class ReadingsTogether {
             fan ->
                 entry.of(SPACING).stream()
                     .filter(s -> clearlyMore(s, fan))
-                    .forEach(
-                        s -> tell(s, "entry.together.spacing", Dimension.LENGTH, s, fan)));
+                    .forEach(s -> tell(s, "entry.together.spacing", Dimension.LENGTH, s, fan)));
   }
 
   private void filmLost() {
@@ -81,8 +80,7 @@ final class ReadingsTogether {
           .at(Cell.coat(WHITE, black.cell().coat()))
           .filter(white -> clearlyMore(black, white))
           .ifPresent(
-              white ->
-                  tell(black, "entry.together.luminance", Dimension.SHARE, black, white));
+              white -> tell(black, "entry.together.luminance", Dimension.SHARE, black, white));
     }
   }
 
