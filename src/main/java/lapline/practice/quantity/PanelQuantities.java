@@ -25,7 +25,11 @@ public final class PanelQuantities {
             new PanelQuantity(FilmQuantities.BUILD, Dimension.FILM, FilmQuantities::filmBuild),
             new PanelQuantity("film-share", Dimension.SHARE, FilmQuantities::filmShare),
             new PanelQuantity("film-plan", Dimension.NUMBER, FilmQuantities::filmPlan),
-            new PanelQuantity("coats-to-hiding", Dimension.NUMBER, HidingQuantities::coats))
+            new PanelQuantity("coats-to-hiding", Dimension.NUMBER, HidingQuantities::coats),
+            new PanelQuantity("blend-room", Dimension.LENGTH, BlendQuantities::room),
+            new PanelQuantity("step-out-order", Dimension.LENGTH, BlendQuantities::steps),
+            new PanelQuantity("final-grit", Dimension.GRIT, SandingQuantities::finalGrit),
+            new PanelQuantity("grit-step", Dimension.NUMBER, SandingQuantities::largestStep))
         .forEach(q -> BY_ID.put(q.id(), q));
   }
 

@@ -1,0 +1,51 @@
+package lapline.practice.quantity;
+
+import java.util.List;
+import java.util.Optional;
+import lapline.practice.Cell;
+import lapline.practice.PanelEntry;
+import lapline.practice.PanelScore.Working;
+import lapline.practice.PracticeTask;
+import lapline.practice.quantity.Measured.Missing;
+import lapline.practice.quantity.Measured.Value;
+import lapline.practice.quantity.Measured.Values;
+import lapline.trade.finish.Abrasive;
+import lapline.trade.finish.SandingSequence;
+import lapline.trade.finish.SandingSequence.Step;
+import lapline.trade.measure.Estimate;
+
+/** Whether the sanding grades lead down to the right scratch without a jump. */
+final class SandingQuantities {
+  private static final String GRIT = "grit";
+
+  private SandingQuantities() {}
+
+  /** The last grade used. */
+  static Measured finalGrit(PracticeTask task, PanelEntry entry) {
+    return sequence(entry)
+        .map(s -> value("formula.final-grit", s.last().grade()))
+        .orElse(Missing.of(GRIT));
+  }
+
+  /** The largest jump, as grain size before over grain size after; 1 where one grade was used. */
+  static Measured largestStep(PracticeTask task, PanelEntry entry) {
+    return sequence(entry)
+        .map(s -> value("formula.grit-step", s.largestStep().map(Step::ratio).orElse(1.0)))
+        .orElse(Missing.of(GRIT));
+  }
+
+  private static Measured value(String formula, double value) {
+    return new Values(
+        List.of(Value.of(Cell.panel(GRIT), Estimate.of(value, 0))),
+        new Working(formula, "source.iso-6344", List.of()));
+  }
+
+  /** Empty where no grade was written down, or one that the scale does not have. */
+  private static Optional<SandingSequence> sequence(PanelEntry entry) {
+    List<Double> grades = entry.of(GRIT).stream().map(r -> r.value()).toList();
+    boolean known = grades.stream().allMatch(g -> Abrasive.ofGrade(g).isPresent());
+    return grades.isEmpty() || !known
+        ? Optional.empty()
+        : Optional.of(SandingSequence.ofGrades(grades));
+  }
+}
