@@ -37,6 +37,7 @@ final class InventedTask {
         criteria(),
         List.of(),
         List.of(),
+        List.of(),
         List.of());
   }
 
