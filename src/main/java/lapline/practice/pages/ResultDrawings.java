@@ -1,0 +1,125 @@
+package lapline.practice.pages;
+
+import jakarta.enterprise.context.RequestScoped;
+import jakarta.inject.Inject;
+import jakarta.inject.Named;
+import java.util.ArrayList;
+import java.util.List;
+import lapline.pages.drawing.SvgWriter;
+import lapline.people.PeopleRecords;
+import lapline.people.Person;
+import lapline.people.SignedIn;
+import lapline.people.pages.When;
+import lapline.practice.Attempt;
+import lapline.practice.AttemptQuery;
+import lapline.practice.Criterion;
+import lapline.practice.FilmField;
+import lapline.practice.FindAttempts;
+import lapline.practice.PanelScore;
+import lapline.practice.PracticeTask;
+import lapline.practice.ReadPanel;
+import lapline.trade.measure.Dimension;
+import lapline.trade.measure.TargetRange;
+
+/** The drawings of a judged panel, each made once for a page. */
+@Named
+@RequestScoped
+public class ResultDrawings {
+  /** So many earlier panels are shown; older ones say little about today's hand. */
+  private static final int TREND = 8;
+
+  @Inject private ResultPage page;
+  @Inject private SignedIn signedIn;
+  @Inject private PeopleRecords people;
+  @Inject private FindAttempts find;
+  @Inject private ReadPanel read;
+  @Inject private Say say;
+  @Inject private When when;
+  private List<SprayedCoat> coats;
+
+  /** A drawing with the words below it. */
+  public record Figure(String title, String svg) {}
+
+  public FilmField getFilm() {
+    return page.getScore().film();
+  }
+
+  public String getPanelMap() {
+    PanelMap map = new PanelMap(page.getTask().panel(), getFilm(), say.writer());
+    PanelScore.Finding first = page.getFirst();
+    return SvgWriter.write(map.asking(first == null ? List.of() : first.nextPlaces()).drawing());
+  }
+
+  public String getFilmCut() {
+    List<SprayedCoat> laid = coats();
+    List<Double> centres =
+        laid.isEmpty()
+            ? List.of()
+            : laid.get(laid.size() - 1).passes().stream().map(SprayedCoat.Pass::centre).toList();
+    return SvgWriter.write(new FilmCut(getFilm(), centres, say.writer()).drawing());
+  }
+
+  /** Passes on the panel, and distance along the stroke, coat by coat. */
+  public List<Figure> getCoats() {
+    PhraseWriter words = say.writer();
+    List<Figure> figures = new ArrayList<>();
+    for (SprayedCoat coat : coats()) {
+      var passes = new CoatDrawing(page.getTask().panel(), coat, words).drawing();
+      figures.add(new Figure(passes.title(), SvgWriter.write(passes)));
+      if (StrokeDrawing.canDraw(coat)) {
+        var stroke = new StrokeDrawing(coat, distance(), words).drawing();
+        figures.add(new Figure(stroke.title(), SvgWriter.write(stroke)));
+      }
+    }
+    return figures;
+  }
+
+  private TargetRange distance() {
+    return page.getTask().criteria().stream()
+        .filter(c -> c.dimension() == Dimension.LENGTH)
+        .filter(c -> c.quantity().startsWith("distance") && c.judged() == Criterion.Judged.MEAN)
+        .map(Criterion::target)
+        .findFirst()
+        .orElse(new TargetRange(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY));
+  }
+
+  /** Numbers as the person who wrote them meant them, whoever looks now. */
+  private List<SprayedCoat> coats() {
+    if (coats == null) {
+      PracticeTask task = page.getTask();
+      Person writer = people.person(page.getAttempt().person()).orElseThrow();
+      var kept = find.readings(signedIn.person(), page.getAttempt().id());
+      coats = new SprayedCoats(task.panel(), read.run(writer, task, kept).entry()).all();
+    }
+    return coats;
+  }
+
+  public String getTrend() {
+    return SvgWriter.write(new Trend(panels(), say.writer()).drawing());
+  }
+
+  public boolean isTrendWorthShowing() {
+    return panels().size() > 1;
+  }
+
+  private List<Trend.Panel> panels() {
+    Attempt now = page.getAttempt();
+    AttemptQuery judgedOnes =
+        AttemptQuery.of(now.workshop(), 0, TREND)
+            .by(now.person())
+            .under(now.task())
+            .in(Attempt.State.SCORED, Attempt.State.RETURNED, Attempt.State.ACCEPTED);
+    List<Trend.Panel> panels = new ArrayList<>();
+    for (Attempt a : find.page(signedIn.person(), judgedOnes)) {
+      String changed = a.changedWhat() == null ? "" : a.changedWhat();
+      panels.add(
+          0,
+          new Trend.Panel(
+              when.day(a.outcome().scored()),
+              a.outcome().practiceScore(),
+              a.outcome().accepted(),
+              changed));
+    }
+    return panels;
+  }
+}

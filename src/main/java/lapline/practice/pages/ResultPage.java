@@ -1,0 +1,150 @@
+package lapline.practice.pages;
+
+import jakarta.enterprise.context.RequestScoped;
+import jakarta.inject.Inject;
+import jakarta.inject.Named;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import lapline.people.NotFoundException;
+import lapline.people.Person;
+import lapline.people.SignedIn;
+import lapline.practice.Attempt;
+import lapline.practice.FindAttempts;
+import lapline.practice.Measurand;
+import lapline.practice.PanelOutline;
+import lapline.practice.PanelScore;
+import lapline.practice.PracticeTask;
+import lapline.practice.PracticeTasks;
+import lapline.practice.StartAttempt;
+import lapline.trade.measure.Dimension;
+
+/** A judged panel: was it good, why, and what to change. */
+@Named
+@RequestScoped
+public class ResultPage {
+  @Inject private SignedIn signedIn;
+  @Inject private FindAttempts find;
+  @Inject private StartAttempt start;
+  @Inject private PracticeTasks tasks;
+  @Inject private Say say;
+  private String attemptId;
+  private FindAttempts.Judged judged;
+
+  /** Leads to the entry page while the panel is not judged yet. */
+  public String load() {
+    UUID id = id(attemptId);
+    judged = find.judged(signedIn.person(), id).orElse(null);
+    return judged == null ? "/learn/entry.xhtml?faces-redirect=true&attempt=" + id : null;
+  }
+
+  static UUID id(String text) {
+    try {
+      return UUID.fromString(String.valueOf(text));
+    } catch (IllegalArgumentException e) {
+      throw new NotFoundException();
+    }
+  }
+
+  public String getTitle() {
+    return new ResultTitle(score(), say.writer()).written();
+  }
+
+  /** The likeliest cause; null where the numbers point to none. */
+  public PanelScore.Finding getFirst() {
+    return score().findings().isEmpty() ? null : score().findings().get(0);
+  }
+
+  public List<PanelScore.Finding> getOthers() {
+    return score().findings().stream().skip(1).toList();
+  }
+
+  /** Where further readings would tell the likeliest cause from its rivals, A first. */
+  public List<String> getNextPlaces() {
+    PhraseWriter words = say.writer();
+    List<String> spots = new ArrayList<>();
+    for (PanelOutline.Point spot : getFirst().nextPlaces()) {
+      spots.add(
+          words.say(
+              "practice-result.spot",
+              String.valueOf((char) ('A' + spots.size())),
+              words.quantity(spot.x(), Dimension.LENGTH),
+              words.quantity(spot.y(), Dimension.LENGTH)));
+    }
+    return spots;
+  }
+
+  public List<ResultRow> getRows() {
+    PhraseWriter words = say.writer();
+    double weights = judgedResults().stream().mapToDouble(r -> r.criterion().weight()).sum();
+    return judgedResults().stream().map(r -> ResultRow.of(r, weights, words)).toList();
+  }
+
+  private List<PanelScore.Result> judgedResults() {
+    return score().results().stream().filter(PanelScore.Result::judged).toList();
+  }
+
+  /** What could not be judged, with what was wanted for it. */
+  public List<Unjudged> getUnjudged() {
+    return score().results().stream()
+        .filter(r -> !r.judged())
+        .map(r -> new Unjudged(r.criterion().label(), r.criterion().critical(), wanted(r)))
+        .toList();
+  }
+
+  /**
+   * A criterion without an answer.
+   *
+   * @param wanted labels of what was not measured
+   */
+  public record Unjudged(String label, boolean critical, String wanted) {}
+
+  private String wanted(PanelScore.Result result) {
+    return String.join(
+        ", ",
+        result.missing().stream()
+            .map(m -> tasks.measurands().find(m).map(Measurand::label).orElse(m))
+            .toList());
+  }
+
+  /** Begins the next panel of the task, with the change noted on it. */
+  public String next() {
+    load();
+    String change = getFirst() == null ? "" : say.phrase(getFirst().change());
+    Attempt begun =
+        start.run(signedIn.person(), judged.task().id(), judged.attempt().gunCard(), change);
+    return "/learn/task-sheet.xhtml?faces-redirect=true&attempt=" + begun.id();
+  }
+
+  public boolean isMine() {
+    return judged.attempt().belongsTo(signedIn.person().id());
+  }
+
+  public Person getReader() {
+    return signedIn.person();
+  }
+
+  public Attempt getAttempt() {
+    return judged.attempt();
+  }
+
+  public PracticeTask getTask() {
+    return judged.task();
+  }
+
+  public PanelScore getScore() {
+    return score();
+  }
+
+  private PanelScore score() {
+    return judged.score();
+  }
+
+  public String getAttemptId() {
+    return attemptId;
+  }
+
+  public void setAttemptId(String attemptId) {
+    this.attemptId = attemptId;
+  }
+}

@@ -1,0 +1,124 @@
+package lapline.practice.photographs;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.transaction.Transactional;
+import java.time.Clock;
+import java.util.List;
+import java.util.UUID;
+import lapline.people.NotAllowedException;
+import lapline.people.NotFoundException;
+import lapline.people.Person;
+import lapline.people.Role;
+import lapline.practice.Attempt;
+import lapline.practice.FindAttempts;
+import lapline.practice.photographs.PhotographRefusedException.Reason;
+import lapline.server.Settings;
+
+/** Adds, shows and takes away the photographs of a panel, for those who may. */
+@ApplicationScoped
+public class LookAfterPhotographs {
+  /** Enough for every defect of a panel, from near and from far. */
+  public static final int MOST = 12;
+
+  private static final int LONGEST_CAPTION = 200;
+
+  private PhotographRecords records;
+  private FindAttempts find;
+  private PhotographFiles files;
+  private Clock clock;
+
+  protected LookAfterPhotographs() {}
+
+  @Inject
+  public LookAfterPhotographs(
+      PhotographRecords records, FindAttempts find, Settings settings, Clock clock) {
+    this.records = records;
+    this.find = find;
+    this.files = new PhotographFiles(settings.dataFolder().resolve("photographs"));
+    this.clock = clock;
+  }
+
+  /**
+   * Adds a picture to a panel; one that is there already is not added twice.
+   *
+   * @throws PhotographRefusedException when the file or their number is not right
+   */
+  @Transactional(dontRollbackOn = PhotographRefusedException.class)
+  public Photograph add(Person by, UUID attempt, byte[] file, String caption) {
+    mustWrite(by, find.attempt(by, attempt));
+    List<Photograph> there = records.of(attempt);
+    CleanPicture picture = CleanPicture.of(file);
+    String hash = files.keep(picture);
+    return there.stream()
+        .filter(p -> p.hash().equals(hash))
+        .findFirst()
+        .orElseGet(() -> add(attempt, there.size(), hash, picture, caption));
+  }
+
+  private Photograph add(
+      UUID attempt, int there, String hash, CleanPicture picture, String caption) {
+    if (there >= MOST) {
+      removeFileIfUnused(hash);
+      throw new PhotographRefusedException(Reason.TOO_MANY);
+    }
+    Photograph added =
+        new Photograph(
+            UUID.randomUUID(),
+            attempt,
+            hash,
+            tidy(caption),
+            picture.width(),
+            picture.height(),
+            clock.instant());
+    records.add(added);
+    return added;
+  }
+
+  private static String tidy(String caption) {
+    String plain = caption == null ? "" : caption.strip();
+    return plain.substring(0, Math.min(plain.length(), LONGEST_CAPTION));
+  }
+
+  @Transactional
+  public List<Photograph> of(Person by, UUID attempt) {
+    find.attempt(by, attempt);
+    return records.of(attempt);
+  }
+
+  /** One that this person may see. */
+  @Transactional
+  public Photograph photograph(Person by, UUID id) {
+    Photograph found = records.photograph(id).orElseThrow(NotFoundException::new);
+    find.attempt(by, found.attempt());
+    return found;
+  }
+
+  public byte[] picture(Photograph of, boolean small) {
+    return files.read(of.hash(), small);
+  }
+
+  @Transactional
+  public void remove(Person by, UUID id) {
+    Photograph found = photograph(by, id);
+    mustWrite(by, find.attempt(by, found.attempt()));
+    records.remove(id);
+    removeFileIfUnused(found.hash());
+  }
+
+  private void removeFileIfUnused(String hash) {
+    if (records.count(hash) == 0) {
+      files.remove(hash);
+    }
+  }
+
+  /** Who did the panel and who teaches may add to it, until it is accepted. */
+  private static void mustWrite(Person by, Attempt attempt) {
+    if (attempt.state() == Attempt.State.ACCEPTED) {
+      throw new NotAllowedException("practice-photographs.settled");
+    }
+    if (!attempt.belongsTo(by.id())) {
+      by.mustBe(Role.INSTRUCTOR);
+    }
+  }
+}
