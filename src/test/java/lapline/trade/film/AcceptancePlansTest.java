@@ -72,6 +72,15 @@ class AcceptancePlansTest {
   }
 
   @Test
+  void each_plan_states_what_it_was_written_for() {
+    assertThat(PlanOutcome.Plan.ISO_19840.scope())
+        .contains(
+            PlanOutcome.ScopeNote.WRITTEN_FOR_BLASTED_STEEL,
+            PlanOutcome.ScopeNote.NOMINAL_FROM_40_MICROMETRES);
+    assertThat(PlanOutcome.Plan.values()).allSatisfy(p -> assertThat(p.scope()).isNotEmpty());
+  }
+
+  @Test
   void a_nominal_film_of_40_micrometres_is_within_it() {
     assertThat(Iso19840.ofPanel(40e-6).judge(Micrometres.readings("41 42 43 44 45")).result())
         .isEqualTo(Result.ACCEPTED);
