@@ -1,0 +1,156 @@
+package lapline.exchange;
+
+import jakarta.inject.Inject;
+import jakarta.servlet.ServletException;
+import jakarta.servlet.annotation.MultipartConfig;
+import jakarta.servlet.annotation.WebServlet;
+import jakarta.servlet.http.HttpServlet;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import jakarta.servlet.http.Part;
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.UUID;
+import lapline.people.NotAllowedException;
+import lapline.people.NotFoundException;
+import lapline.people.Person;
+import lapline.people.SignedIn;
+import lapline.practice.photographs.CleanPicture;
+import lapline.practice.photographs.LookAfterPhotographs;
+import lapline.practice.photographs.Photograph;
+import lapline.practice.photographs.PhotographRefusedException;
+import lapline.practice.photographs.PhotographRefusedException.Reason;
+
+/**
+ * Takes photographs from a page's form and shows them to those who may see their panel. What came
+ * of a form goes back to its page in the address, where the page says it in words.
+ */
+@WebServlet("/learn/photographs/*")
+@MultipartConfig(
+    fileSizeThreshold = 65_536,
+    maxFileSize = CleanPicture.MOST_BYTES + 1L,
+    maxRequestSize = 60L * 1024 * 1024)
+public class PhotographsServlet extends HttpServlet {
+  private static final Set<String> PAGES = Set.of("entry", "result");
+
+  @Inject private transient SignedIn signedIn;
+  @Inject private transient LookAfterPhotographs photographs;
+
+  @Override
+  protected void doGet(HttpServletRequest request, HttpServletResponse response)
+      throws IOException {
+    try {
+      Photograph photograph = photographs.photograph(signedIn.person(), idIn(request));
+      send(photograph, request, response);
+    } catch (NotFoundException | NotAllowedException e) {
+      response.sendError(HttpServletResponse.SC_NOT_FOUND);
+    }
+  }
+
+  private void send(Photograph photograph, HttpServletRequest request, HttpServletResponse response)
+      throws IOException {
+    boolean small = request.getParameter("small") != null;
+    String tag = '"' + photograph.hash() + (small ? "s" : "") + '"';
+    // a picture never changes under its id; but only this person's browser may keep it
+    response.setHeader("Cache-Control", "private, max-age=86400");
+    response.setHeader("ETag", tag);
+    if (tag.equals(request.getHeader("If-None-Match"))) {
+      response.setStatus(HttpServletResponse.SC_NOT_MODIFIED);
+      return;
+    }
+    byte[] picture = photographs.picture(photograph, small);
+    response.setContentType("image/jpeg");
+    response.setContentLength(picture.length);
+    response.getOutputStream().write(picture);
+  }
+
+  @Override
+  protected void doPost(HttpServletRequest request, HttpServletResponse response)
+      throws IOException, ServletException {
+    if (!fromOurPage(request)) {
+      response.sendError(HttpServletResponse.SC_FORBIDDEN);
+      return;
+    }
+    try {
+      String outcome =
+          request.getPathInfo() == null || request.getPathInfo().equals("/")
+              ? add(request)
+              : remove(request);
+      response.setStatus(HttpServletResponse.SC_SEE_OTHER);
+      response.setHeader("Location", back(request, outcome));
+    } catch (NotFoundException e) {
+      response.sendError(HttpServletResponse.SC_NOT_FOUND);
+    } catch (NotAllowedException e) {
+      response.sendError(HttpServletResponse.SC_FORBIDDEN);
+    }
+  }
+
+  /** A browser tells whose page sent a form; another site's cannot act in a person's name. */
+  private static boolean fromOurPage(HttpServletRequest request) {
+    String site = request.getHeader("Sec-Fetch-Site");
+    if (site != null) {
+      return site.equals("same-origin");
+    }
+    String origin = request.getHeader("Origin");
+    return origin != null
+        && origin.replaceFirst("^https?://", "").equals(request.getHeader("Host"));
+  }
+
+  private String add(HttpServletRequest request) throws IOException, ServletException {
+    try {
+      Person by = signedIn.person();
+      UUID attempt = uuid(request.getParameter("attempt"));
+      List<Part> files =
+          request.getParts().stream()
+              .filter(p -> "photograph".equals(p.getName()) && p.getSize() > 0)
+              .toList();
+      for (Part file : files) {
+        byte[] bytes = file.getInputStream().readAllBytes();
+        photographs.add(by, attempt, bytes, request.getParameter("caption"));
+      }
+      return files.isEmpty() ? "none" : "added";
+    } catch (PhotographRefusedException e) {
+      return name(e.reason());
+    } catch (IllegalStateException e) {
+      // the server's word for a part or a form over its limit
+      return name(Reason.TOO_MANY_BYTES);
+    }
+  }
+
+  private static String name(Reason reason) {
+    return reason.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  private String remove(HttpServletRequest request) {
+    photographs.remove(signedIn.person(), idIn(request));
+    return "removed";
+  }
+
+  private static String back(HttpServletRequest request, String outcome) {
+    String page = request.getParameter("page");
+    String attempt = request.getParameter("attempt");
+    return request.getContextPath()
+        + "/learn/"
+        + (page != null && PAGES.contains(page) ? page : "entry")
+        + "?attempt="
+        + uuid(attempt)
+        + "&photograph="
+        + outcome
+        + "#photographs";
+  }
+
+  private static UUID idIn(HttpServletRequest request) {
+    String path = request.getPathInfo();
+    return uuid(path == null ? "" : path.substring(1));
+  }
+
+  private static UUID uuid(String text) {
+    try {
+      return UUID.fromString(String.valueOf(text));
+    } catch (IllegalArgumentException e) {
+      throw new NotFoundException();
+    }
+  }
+}
