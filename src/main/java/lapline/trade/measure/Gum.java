@@ -1,32 +1,108 @@
 package lapline.trade.measure;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
- * Uncertainty of what is computed from readings: the law of propagation for independent inputs and
- * the Welch–Satterthwaite effective degrees of freedom (JCGM 100:2008, equations 10 and G.2b).
+ * Uncertainty of what is computed from readings: the law of propagation to first order and the
+ * Welch–Satterthwaite effective degrees of freedom.
+ *
+ * <p>u² = Σ (cᵢ uᵢ)² for independent inputs, Σᵢ Σⱼ cᵢ cⱼ uᵢ uⱼ rᵢⱼ for correlated ones. Good where
+ * the result is nearly straight over a few u of each input; a product of two noughts, whose slopes
+ * are 0, is the exception that proves it. Source: JCGM 100:2008, equations 10, 16 and G.2b, numbers
+ * from memory.
  */
 public final class Gum {
+  /** Coverage of twice the standard uncertainty of a normal value. */
+  private static final double TWO_SIGMA = 0.954499736103642;
+
   private Gum() {}
 
   /** An input with its sensitivity coefficient ∂f/∂x. */
-  public record Part(double sensitivity, Estimate input) {}
+  public record Part(double sensitivity, Estimate input) {
 
-  /** A computed value from its inputs; an empty list gives uncertainty 0. */
-  public static Estimate combine(double value, List<Part> parts) {
-    double variance = 0;
-    double weighted = 0;
-    for (Part p : parts) {
-      double v = square(p.sensitivity() * p.input().standardUncertainty());
-      variance += v;
-      weighted += v * v / p.input().degreesOfFreedom();
+    /** What the input adds to the standard uncertainty of the result. */
+    double uncertainty() {
+      return Math.abs(sensitivity * input.standardUncertainty());
     }
-    double dof = weighted > 0 ? variance * variance / weighted : Double.POSITIVE_INFINITY;
-    return new Estimate(value, Math.sqrt(variance), dof);
+  }
+
+  /** A computed value from its independent inputs; an empty list gives uncertainty 0. */
+  public static Estimate combine(double value, List<Part> parts) {
+    double u = 0;
+    for (Part part : parts) {
+      u = Math.hypot(u, part.uncertainty());
+    }
+    return new Estimate(value, u, degreesOfFreedom(parts, u));
+  }
+
+  /** From each part's share of the whole, since fourth powers of micrometres would vanish. */
+  private static double degreesOfFreedom(List<Part> parts, double u) {
+    double sum = 0;
+    for (Part part : parts) {
+      sum += u == 0 ? 0 : Math.pow(part.uncertainty() / u, 4) / part.input().degreesOfFreedom();
+    }
+    return sum > 0 ? 1 / sum : Double.POSITIVE_INFINITY;
+  }
+
+  /**
+   * A computed value from correlated inputs.
+   *
+   * @param correlations rᵢⱼ in the order of the parts: symmetric, 1 on the diagonal, −1 to 1
+   * @return its degrees of freedom are the fewest of any input, for Welch–Satterthwaite holds for
+   *     independent inputs only and this does not claim too many
+   * @throws MeasureException when the correlations are none
+   */
+  public static Estimate combine(double value, List<Part> parts, double[][] correlations) {
+    Valid.between("correlations.length", correlations.length, parts.size(), parts.size());
+    double variance = 0;
+    double freedom = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < parts.size(); i++) {
+      Valid.between("correlations[i].length", correlations[i].length, parts.size(), parts.size());
+      Valid.between("correlations[i][i]", correlations[i][i], 1, 1);
+      for (int j = 0; j < parts.size(); j++) {
+        double r = Valid.between("correlations[i][j]", correlations[i][j], -1, 1);
+        Valid.between("correlations[j][i]", correlations[j][i], r, r);
+        variance += signed(parts.get(i)) * signed(parts.get(j)) * r;
+      }
+      freedom = Math.min(freedom, parts.get(i).input().degreesOfFreedom());
+    }
+    return new Estimate(value, Math.sqrt(Math.max(0, variance)), freedom);
+  }
+
+  private static double signed(Part part) {
+    return part.sensitivity() * part.input().standardUncertainty();
+  }
+
+  /**
+   * Σ coefficient × input of independent inputs.
+   *
+   * @throws MeasureException when there are not as many coefficients as inputs
+   */
+  public static Estimate linear(double[] coefficients, List<Estimate> inputs) {
+    Valid.between("coefficients.length", coefficients.length, inputs.size(), inputs.size());
+    List<Part> parts =
+        IntStream.range(0, coefficients.length)
+            .mapToObj(i -> new Part(coefficients[i], inputs.get(i)))
+            .toList();
+    double value = parts.stream().mapToDouble(p -> p.sensitivity() * p.input().value()).sum();
+    return combine(value, parts);
   }
 
   public static Estimate difference(Estimate a, Estimate b) {
     return combine(a.value() - b.value(), List.of(new Part(1, a), new Part(-1, b)));
+  }
+
+  /**
+   * What two readings with one gauge differ by: what the gauge does wrong in both drops out.
+   *
+   * @param correlation of the errors of a and b, −1 to 1; 1 where both carry only the same error
+   */
+  public static Estimate difference(Estimate a, Estimate b, double correlation) {
+    return combine(
+        a.value() - b.value(),
+        List.of(new Part(1, a), new Part(-1, b)),
+        new double[][] {{1, correlation}, {correlation, 1}});
   }
 
   public static Estimate sum(List<Estimate> terms) {
@@ -88,7 +164,13 @@ public final class Gum {
     return step / Math.sqrt(12);
   }
 
-  private static double square(double x) {
-    return x * x;
+  /**
+   * Factor from standard to expanded uncertainty at 95.45 % coverage: 2 where the uncertainty is
+   * well known, more for few degrees of freedom (G.6.4, Student's t at the real effective degrees).
+   *
+   * @param degreesOfFreedom more than 0; may be infinite
+   */
+  public static double coverageFactor(double degreesOfFreedom) {
+    return ErrorShape.of(degreesOfFreedom).inverseCumulativeProbability((1 + TWO_SIGMA) / 2);
   }
 }

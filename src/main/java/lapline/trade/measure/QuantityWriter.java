@@ -1,20 +1,26 @@
 package lapline.trade.measure;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Writes quantities in a person's units at sensible precision: '62 µm', '2.4 mil', '62 ± 3 µm'. The
  * decimal mark is a point in every language, as in the readings themselves; a no-break space stands
- * before the unit.
+ * before the unit, and a true minus sign before negative numbers. {@link QuantityReader} reads all
+ * of it back but the uncertainty.
  */
 public final class QuantityWriter {
   private static final char SPACE = '\u00a0';
+  private static final int FIELD_FIGURES = 7;
 
   private QuantityWriter() {}
 
-  /** Value with its unit. */
+  /** Value with its unit; a number that is not finite is written as a dash. */
   public static String write(double si, Dimension dimension, UnitSystem system) {
+    if (!Double.isFinite(si)) {
+      return "–";
+    }
     return switch (dimension) {
       case CLOCK -> clock(si);
       case GRIT -> "P" + Math.round(si);
@@ -31,62 +37,66 @@ public final class QuantityWriter {
    */
   public static String write(
       double si, double standardUncertainty, Dimension dimension, UnitSystem system) {
+    return expanded(si, 2 * standardUncertainty, dimension, system);
+  }
+
+  /**
+   * Estimate with its expanded uncertainty at 95.45 %, which is twice the standard uncertainty
+   * where that is well known and more where it rests on few readings (JCGM 100:2008, G.6.4).
+   */
+  public static String write(Estimate estimate, Dimension dimension, UnitSystem system) {
+    double factor = Gum.coverageFactor(estimate.degreesOfFreedom());
+    return expanded(estimate.value(), factor * estimate.standardUncertainty(), dimension, system);
+  }
+
+  /** The figures of the value alone, as short as {@link #write} has them, for drawings. */
+  public static String number(double si, Dimension dimension, UnitSystem system) {
+    if (dimension == Dimension.CLOCK || !Double.isFinite(si)) {
+      return write(si, dimension, system);
+    }
     Unit unit = Unit.preferred(dimension, system);
-    double expanded = 2 * Math.abs(unit.stepFromSi(standardUncertainty));
-    boolean bare = !(expanded > 0) || !Double.isFinite(expanded);
+    return trueMinus(Figures.shortly(unit.fromSi(si), decimals(unit)));
+  }
+
+  /**
+   * The value as it would be typed into a field that names the unit: seven figures, so that a field
+   * sent back untouched changes nothing.
+   */
+  public static String typed(double si, Dimension dimension, UnitSystem system) {
+    if (!Double.isFinite(si)) {
+      return "";
+    }
+    return dimension == Dimension.CLOCK
+        ? clock(si)
+        : Figures.significant(Unit.preferred(dimension, system).fromSi(si), FIELD_FIGURES);
+  }
+
+  private static String expanded(
+      double si, double uncertainty, Dimension dimension, UnitSystem system) {
+    Unit unit = Unit.preferred(dimension, system);
+    double expanded = unit.stepFromSi(Math.abs(uncertainty));
+    boolean bare = !(expanded > 0) || !Double.isFinite(expanded) || !Double.isFinite(si);
     if (bare || dimension == Dimension.CLOCK || dimension == Dimension.GRIT) {
       return write(si, dimension, system);
     }
-    int place = Math.min(6, Math.max(0, placeOf(expanded)));
-    String value = fixed(unit.fromSi(si), place);
-    return withUnit(value + SPACE + "±" + SPACE + fixed(expanded, place), unit);
+    int place = Figures.placeOf(expanded);
+    String value = trueMinus(Figures.at(unit.fromSi(si), place));
+    return withUnit(value + SPACE + "±" + SPACE + Figures.at(expanded, place), unit);
   }
 
-  /** The bare number in the person's unit, as it would be typed into a field. */
-  public static String number(double si, Dimension dimension, UnitSystem system) {
-    if (dimension == Dimension.CLOCK) {
-      return clock(si);
-    }
-    Unit unit = Unit.preferred(dimension, system);
-    return trimmed(unit.fromSi(si), decimals(unit));
-  }
-
+  /**
+   * Decimals that a reading in this unit is worth; more than its usual instrument shows is noise.
+   */
   private static int decimals(Unit unit) {
     return switch (unit) {
       case MIL, INCH, SQUARE_METRE, SQUARE_FOOT, US_FLUID_OUNCE, PLAIN -> 2;
-      case MICROMETRE,
-          MILLIMETRE,
-          INCH_PER_SECOND,
-          PSI,
-          CELSIUS,
-          FAHRENHEIT,
-          CELSIUS_STEP,
-          FAHRENHEIT_STEP,
-          GRAM,
-          GLOSS_UNIT,
-          PER_CENT,
-          MILLILITRE,
-          KILOPASCAL,
-          SECOND ->
-          1;
-      default -> 0;
+      case PIECE, OPTION, P_GRADE, MILLIMETRE_PER_SECOND -> 0;
+      default -> 1;
     };
   }
 
-  private static int placeOf(double expanded) {
-    int leading = (int) Math.floor(Math.log10(expanded));
-    double lead = expanded / Math.pow(10, leading);
-    return lead < 3 ? 1 - leading : -leading;
-  }
-
-  private static String fixed(double value, int places) {
-    return new BigDecimal(value).setScale(places, RoundingMode.HALF_EVEN).toPlainString();
-  }
-
-  private static String trimmed(double value, int places) {
-    BigDecimal rounded = new BigDecimal(value).setScale(places, RoundingMode.HALF_EVEN);
-    BigDecimal plain = rounded.signum() == 0 ? BigDecimal.ZERO : rounded.stripTrailingZeros();
-    return plain.scale() < 0 ? plain.setScale(0).toPlainString() : plain.toPlainString();
+  private static String trueMinus(String figures) {
+    return figures.replace('-', '−');
   }
 
   private static String withUnit(String number, Unit unit) {
@@ -94,17 +104,29 @@ public final class QuantityWriter {
   }
 
   private static String clock(double seconds) {
-    long minutes = Math.round(seconds / 60);
-    return String.format("%02d:%02d", minutes / 60 % 24, minutes % 60);
+    long minutes = Math.floorDiv((long) seconds, 60L);
+    return String.format(
+        Locale.ROOT, "%02d:%02d", Math.floorMod(minutes / 60, 24L), Math.floorMod(minutes, 60L));
   }
 
-  /** Short times in seconds, from two minutes on in minutes and seconds. */
+  /** Short times in seconds, from two minutes on in minutes and seconds, then in hours. */
   private static String duration(double seconds) {
-    if (Math.abs(seconds) < 120) {
-      return trimmed(seconds, 1) + SPACE + "s";
+    double length = Math.abs(seconds);
+    String minus = seconds < 0 ? "−" : "";
+    if (length < 120) {
+      return trueMinus(Figures.shortly(seconds, 1)) + SPACE + "s";
     }
-    long whole = Math.round(seconds);
-    String minutes = whole / 60 + "" + SPACE + "min";
-    return whole % 60 == 0 ? minutes : minutes + SPACE + Math.abs(whole % 60) + SPACE + "s";
+    long whole = Math.round(length);
+    // flash and pot life are spoken of in minutes up to two hours
+    long hours = whole < 7200 ? 0 : whole / 3600;
+    return minus
+        + Stream.of(
+                part(hours, "h"), part((whole - hours * 3600) / 60, "min"), part(whole % 60, "s"))
+            .filter(p -> !p.isEmpty())
+            .collect(Collectors.joining(String.valueOf(SPACE)));
+  }
+
+  private static String part(long amount, String unit) {
+    return amount == 0 ? "" : amount + String.valueOf(SPACE) + unit;
   }
 }

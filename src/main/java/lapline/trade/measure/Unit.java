@@ -1,64 +1,78 @@
 package lapline.trade.measure;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
  * A unit that people in the trade write, with its exact conversion to the SI unit of its dimension:
- * {@code si = typed × factor + offset}. Inch, psi, US gallon and ounce are exact by definition
- * (NIST SP 811, appendix B).
+ * {@code si = typed × factor + offset}.
+ *
+ * <p>Inch, foot, pound, US gallon and their parts are exact by definition (NIST SP 811:2008,
+ * appendix B); psi is the pound-force 4.448 221 615 260 5 N over the square inch; the inch of water
+ * is the conventional one. The first spelling is the sign as printed, the others are ways people
+ * type it; capitals, spaces and full stops are set aside.
  */
 public enum Unit {
-  MICROMETRE(
-      Dimension.FILM, 1e-6, 0, "µm", "μm", "um", "micron", "microns", "micrometre", "micrometer"),
-  MIL(Dimension.FILM, 25.4e-6, 0, "mil", "mils", "thou"),
+  MICROMETRE(Dimension.FILM, 1e-6, 0, "µm", "um", "mu", "micron", "micrometre", "micrometer"),
+  MIL(Dimension.FILM, 25.4e-6, 0, "mil", "thou"),
   FILM_MILLIMETRE(Dimension.FILM, 1e-3, 0, "mm"),
 
   MILLIMETRE(Dimension.LENGTH, 1e-3, 0, "mm", "millimetre", "millimeter"),
-  CENTIMETRE(Dimension.LENGTH, 1e-2, 0, "cm"),
+  CENTIMETRE(Dimension.LENGTH, 1e-2, 0, "cm", "centimetre", "centimeter"),
   METRE(Dimension.LENGTH, 1, 0, "m", "metre", "meter"),
-  INCH(Dimension.LENGTH, 0.0254, 0, "in", "inch", "inches", "\"", "″", "''"),
-  FOOT(Dimension.LENGTH, 0.3048, 0, "ft", "foot", "feet", "'", "′"),
+  INCH(Dimension.LENGTH, 0.0254, 0, "in", "inch", "inches", "\"", "''"),
+  FOOT(Dimension.LENGTH, 0.3048, 0, "ft", "foot", "feet", "'"),
 
-  MILLIMETRE_PER_SECOND(Dimension.SPEED, 1e-3, 0, "mm/s"),
-  CENTIMETRE_PER_SECOND(Dimension.SPEED, 1e-2, 0, "cm/s"),
-  METRE_PER_SECOND(Dimension.SPEED, 1, 0, "m/s"),
-  INCH_PER_SECOND(Dimension.SPEED, 0.0254, 0, "in/s", "ips", "\"/s"),
-  FOOT_PER_SECOND(Dimension.SPEED, 0.3048, 0, "ft/s"),
+  MILLIMETRE_PER_SECOND(Dimension.SPEED, 1e-3, 0, "mm/s", "mm/sec"),
+  CENTIMETRE_PER_SECOND(Dimension.SPEED, 1e-2, 0, "cm/s", "cm/sec"),
+  METRE_PER_SECOND(Dimension.SPEED, 1, 0, "m/s", "m/sec"),
+  METRE_PER_MINUTE(Dimension.SPEED, 1 / 60.0, 0, "m/min"),
+  INCH_PER_SECOND(Dimension.SPEED, 0.0254, 0, "in/s", "in/sec", "ips", "\"/s"),
+  FOOT_PER_SECOND(Dimension.SPEED, 0.3048, 0, "ft/s", "ft/sec", "fps"),
+  FOOT_PER_MINUTE(Dimension.SPEED, 0.3048 / 60, 0, "ft/min", "fpm"),
 
+  PASCAL(Dimension.PRESSURE, 1, 0, "Pa"),
   KILOPASCAL(Dimension.PRESSURE, 1e3, 0, "kPa"),
-  BAR(Dimension.PRESSURE, 1e5, 0, "bar"),
-  PSI(Dimension.PRESSURE, 6894.757293168, 0, "psi", "psig", "lb/in2"),
+  BAR(Dimension.PRESSURE, 1e5, 0, "bar", "bars"),
+  PSI(Dimension.PRESSURE, 6894.757293168362, 0, "psi", "psig", "lb/in2", "lbs/in2", "lbf/in2"),
+  INCH_OF_WATER(Dimension.PRESSURE, 249.08891, 0, "inH2O", "inwc", "\"wc", "in water"),
 
-  CELSIUS(Dimension.TEMPERATURE, 1, 0, "°C", "c", "ºC", "degC", "celsius"),
-  FAHRENHEIT(Dimension.TEMPERATURE, 5.0 / 9, -160.0 / 9, "°F", "f", "ºF", "degF", "fahrenheit"),
+  CELSIUS(Dimension.TEMPERATURE, 1, 0, "°C", "c", "degC", "deg c", "celsius", "centigrade"),
+  FAHRENHEIT(Dimension.TEMPERATURE, 5 / 9.0, -160 / 9.0, "°F", "f", "degF", "deg f", "fahrenheit"),
+  KELVIN(Dimension.TEMPERATURE, 1, -273.15, "K", "kelvin"),
 
-  CELSIUS_STEP(Dimension.TEMPERATURE_DIFFERENCE, 1, 0, "°C", "c", "k", "ºC"),
-  FAHRENHEIT_STEP(Dimension.TEMPERATURE_DIFFERENCE, 5.0 / 9, 0, "°F", "f", "ºF"),
+  CELSIUS_STEP(Dimension.TEMPERATURE_DIFFERENCE, 1, 0, "°C", "c", "degC", "celsius", "k", "kelvin"),
+  FAHRENHEIT_STEP(Dimension.TEMPERATURE_DIFFERENCE, 5 / 9.0, 0, "°F", "f", "degF", "fahrenheit"),
 
-  MILLILITRE(Dimension.VOLUME, 1e-6, 0, "mL", "cc", "cm3"),
-  LITRE(Dimension.VOLUME, 1e-3, 0, "L", "litre", "liter"),
-  US_FLUID_OUNCE(Dimension.VOLUME, 29.5735295625e-6, 0, "fl oz", "floz", "US fl oz", "oz"),
+  MILLILITRE(Dimension.VOLUME, 1e-6, 0, "mL", "cc", "cm3", "millilitre", "milliliter"),
+  LITRE(Dimension.VOLUME, 1e-3, 0, "L", "ltr", "litre", "liter"),
+  CUBIC_METRE(Dimension.VOLUME, 1, 0, "m³", "m3"),
+  US_FLUID_OUNCE(Dimension.VOLUME, 29.5735295625e-6, 0, "fl oz", "US fl oz", "oz", "ounce"),
+  US_PINT(Dimension.VOLUME, 473.176473e-6, 0, "pt", "US pt", "pint"),
+  US_QUART(Dimension.VOLUME, 946.352946e-6, 0, "qt", "US qt", "quart"),
+  US_GALLON(Dimension.VOLUME, 3.785411784e-3, 0, "gal", "US gal", "gallon"),
 
-  GRAM(Dimension.MASS, 1e-3, 0, "g", "gram", "grams"),
-  KILOGRAM(Dimension.MASS, 1, 0, "kg"),
-  OUNCE(Dimension.MASS, 28.349523125e-3, 0, "oz"),
+  GRAM(Dimension.MASS, 1e-3, 0, "g", "gram", "gramme"),
+  KILOGRAM(Dimension.MASS, 1, 0, "kg", "kilo", "kilogram"),
+  OUNCE(Dimension.MASS, 28.349523125e-3, 0, "oz", "ounce"),
+  POUND(Dimension.MASS, 0.45359237, 0, "lb", "lbs", "pound"),
 
-  SQUARE_METRE(Dimension.AREA, 1, 0, "m²", "m2"),
-  SQUARE_FOOT(Dimension.AREA, 0.09290304, 0, "ft²", "ft2", "sq ft"),
+  SQUARE_METRE(Dimension.AREA, 1, 0, "m²", "m2", "sq m", "square metre", "square meter"),
+  SQUARE_CENTIMETRE(Dimension.AREA, 1e-4, 0, "cm²", "cm2", "sq cm"),
+  SQUARE_FOOT(Dimension.AREA, 0.09290304, 0, "ft²", "ft2", "sq ft", "square feet", "square foot"),
+  SQUARE_INCH(Dimension.AREA, 0.00064516, 0, "in²", "in2", "sq in"),
 
   PER_CENT(Dimension.SHARE, 0.01, 0, "%", "percent", "per cent", "pct"),
 
-  GLOSS_UNIT(Dimension.GLOSS, 1, 0, "GU", "gu"),
+  GLOSS_UNIT(Dimension.GLOSS, 1, 0, "GU", "gloss unit"),
 
-  SECOND(Dimension.DURATION, 1, 0, "s", "sec", "secs", "second", "seconds"),
-  MINUTE(Dimension.DURATION, 60, 0, "min", "mins", "minute", "minutes"),
-  HOUR(Dimension.DURATION, 3600, 0, "h", "hr", "hour", "hours"),
+  SECOND(Dimension.DURATION, 1, 0, "s", "sec", "second"),
+  MINUTE(Dimension.DURATION, 60, 0, "min", "m", "minute"),
+  HOUR(Dimension.DURATION, 3600, 0, "h", "hr", "hour"),
 
   TIME_OF_DAY(Dimension.CLOCK, 1, 0, ""),
-  PIECE(Dimension.COUNT, 1, 0, "", "pcs", "x"),
-  PLAIN(Dimension.NUMBER, 1, 0, "", "turn", "turns", "part", "parts"),
+  PIECE(Dimension.COUNT, 1, 0, "", "pc", "piece", "x"),
+  PLAIN(Dimension.NUMBER, 1, 0, "", "turn", "part"),
   P_GRADE(Dimension.GRIT, 1, 0, "", "grit"),
   OPTION(Dimension.CHOICE, 1, 0, "");
 
@@ -83,12 +97,23 @@ public enum Unit {
     return spellings.get(0);
   }
 
+  /**
+   * @return the value in the SI unit of the dimension; NaN and infinities stay what they are
+   */
   public double toSi(double inThisUnit) {
     return inThisUnit * factor + offset;
   }
 
+  /**
+   * @param si value in the SI unit of the dimension
+   */
   public double fromSi(double si) {
     return (si - offset) / factor;
+  }
+
+  /** How much of the SI unit one step of this unit is. */
+  double factor() {
+    return factor;
   }
 
   /** A difference in this unit as a difference in SI: the offset of a temperature drops out. */
@@ -122,32 +147,10 @@ public enum Unit {
 
   /** The unit of a dimension with this spelling, capitals set aside; empty when there is none. */
   public static Optional<Unit> spelt(String spelling, Dimension dimension) {
-    String plain = tidy(spelling);
-    for (Unit unit : values()) {
-      if (unit.dimension == dimension
-          && unit.spellings.stream().anyMatch(s -> !s.isEmpty() && tidy(s).equals(plain))) {
-        return Optional.of(unit);
-      }
-    }
-    return Optional.empty();
+    return UnitSpelling.of(spelling, dimension);
   }
 
-  /** Whether any unit of any dimension is written so. */
-  static Optional<Unit> speltAnywhere(String spelling) {
-    String plain = tidy(spelling);
-    for (Unit unit : values()) {
-      if (unit.spellings.stream().anyMatch(s -> !s.isEmpty() && tidy(s).equals(plain))) {
-        return Optional.of(unit);
-      }
-    }
-    return Optional.empty();
-  }
-
-  private static String tidy(String spelling) {
-    return spelling
-        .toLowerCase(Locale.ROOT)
-        .replaceAll("[\\s\\u00a0\\u202f.]+", "")
-        .replace('μ', 'µ')
-        .replace('º', '°');
+  List<String> spellings() {
+    return spellings;
   }
 }

@@ -1,80 +1,105 @@
 package lapline.trade.measure;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
+import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.CsvFileSource;
 
-/**
- * Conformance, propagation and summary statistics against JCGM 106:2012, JCGM 100:2008 and NIST
- * StRD.
- */
+/** Conformance, guard bands and risks against JCGM 106:2012 and independent programs. */
 class ConformanceReferenceTest {
+  private static final TargetRange FILM = new TargetRange(50, 70);
 
-  /**
-   * JCGM 106:2012, 7.3.3 example 1 (breakdown voltage) and 2 (burst strength), 7.4 (two-sided); the
-   * inputs and printed results (0.92, 0.99, 0.66) of 7.3.3 are from memory of the document, the six
-   * digits computed with scipy 1.10.1.
-   */
   @ParameterizedTest
-  @CsvSource({
-    "-5.47,0.05,-Infinity,-5.4,0.919243",
-    "509.7,8.6,490,Infinity,0.989010",
-    "13.6,1.8,12.5,16.3,0.662630",
-    "52.4675,1.5,50,70,0.950015"
-  })
+  @CsvFileSource(resources = "conformance.csv", useHeadersInDisplayName = true)
   void conformance_probability_agrees_with_jcgm_106(
-      double value, double u, double least, double most, double expected) {
-    assertThat(Conformance.probability(Estimate.of(value, u), new TargetRange(least, most)))
-        .isCloseTo(expected, within(5e-7));
+      String name, double value, double u, double least, double most, double probability) {
+    TargetRange range = new TargetRange(least, most);
+    assertThat(Conformance.probability(Estimate.of(value, u), range))
+        .isCloseTo(probability, within(5e-7));
+    assertThat(Conformance.consumersRisk(Estimate.of(value, u), range))
+        .isCloseTo(1 - probability, within(5e-7));
   }
 
-  /** JCGM 106:2012, 8.3: a guard band of 1.645 u gives 95 % at a single limit. */
-  @Test
-  void guard_band_of_one_limit_agrees_with_jcgm_106() {
-    assertThat(Conformance.guardBand(1, 0.95)).isCloseTo(1.644854, within(5e-7));
-  }
-
-  /** JCGM 100:2008, H.1 end gauge: u_c 32 nm, 16 effective degrees of freedom (from memory). */
-  @Test
-  void the_end_gauge_example_of_the_gum_comes_out() {
-    Estimate sum =
-        Gum.sum(
-            List.of(
-                new Estimate(0, 25, 18),
-                new Estimate(0, 9.7, 25.6),
-                new Estimate(0, 2.9, 50),
-                new Estimate(0, 16.6, 2)));
-    assertThat(sum.standardUncertainty()).isCloseTo(31.671, within(5e-4));
-    assertThat(sum.degreesOfFreedom()).isCloseTo(16.76, within(5e-3));
+  @ParameterizedTest
+  @CsvFileSource(resources = "guard-quantiles.csv", useHeadersInDisplayName = true)
+  void the_guard_band_of_one_limit_is_the_normal_quantile(double sure, double quantile) {
+    assertThat(Conformance.guardBand(2, sure)).isCloseTo(2 * quantile, within(1e-6));
   }
 
   /**
-   * NIST StRD univariate NumAcc1, NumAcc3 and NumAcc4 (constructible data sets, from memory):
-   * certified means 10000002, 1000000.2, 10000000.2, standard deviations 1, 0.1, 0.1.
+   * JCGM 106:2012, 8.3.3.2 example 1 (a speed limit of 100 km/h, u 2 % of the reading, 99.9 %
+   * sure): printed 107 km/h, from memory; 106.59 computed.
    */
   @Test
-  void summary_statistics_keep_their_digits_on_the_nist_sets() {
-    Summary one = Summary.of(10000001, 10000003, 10000002);
-    assertThat(one.mean()).isEqualTo(10000002);
-    assertThat(one.standardDeviation()).isEqualTo(1);
-    Summary three = Summary.of(alternating(1000000.2));
-    assertThat(three.mean()).isCloseTo(1000000.2, within(1e-8));
-    assertThat(three.standardDeviation()).isCloseTo(0.1, within(1e-9));
-    Summary four = Summary.of(alternating(10000000.2));
-    assertThat(four.mean()).isCloseTo(10000000.2, within(1e-7));
-    assertThat(four.standardDeviation()).isCloseTo(0.1, within(1e-8));
+  void a_driver_is_stopped_at_the_speed_of_the_standard() {
+    double band = Conformance.guardBand(0.02, 0.999);
+    assertThat(100 / (1 - band)).isCloseTo(106.59, within(5e-3));
   }
 
-  private static double[] alternating(double middle) {
-    double[] values = new double[1001];
-    values[0] = middle;
-    for (int i = 1; i < values.length; i++) {
-      values[i] = middle + (i % 2 == 1 ? -0.1 : 0.1);
-    }
-    return values;
+  /** Target 50 to 70 with u 1.5: 52.4675 to 67.5325 at 95 %, 53 to 67 with w = 2u, C_m 3.333. */
+  @Test
+  void the_acceptance_range_of_a_film_comes_out() {
+    TargetRange sure = Conformance.acceptance(FILM, 1.5, 0.95).orElseThrow();
+    assertThat(sure.least()).isCloseTo(52.467280, within(1e-6));
+    assertThat(sure.most()).isCloseTo(67.532720, within(1e-6));
+    assertThat(Conformance.guarded(FILM, 3)).contains(new TargetRange(53, 67));
+    assertThat(Conformance.capability(FILM, 1.5)).isCloseTo(20 / 6.0, within(1e-15));
+  }
+
+  @Test
+  void a_range_too_narrow_for_its_gauge_accepts_nothing() {
+    assertThat(Conformance.acceptance(FILM, 10, 0.95)).isEmpty();
+    assertThat(Conformance.guarded(FILM, 10.1)).isEmpty();
+  }
+
+  @Test
+  void one_limit_has_no_capability() {
+    assertThatThrownBy(() -> Conformance.capability(TargetRange.atLeast(85), 1))
+        .isInstanceOf(MeasureException.class);
+  }
+
+  /** JCGM 106:2012, 7.2: prior 60 ± 5, reading 72 ± 3; computed by an independent program. */
+  @Test
+  void what_such_work_has_been_before_draws_a_reading_towards_it() {
+    Estimate both = Conformance.posterior(Estimate.of(60, 5), Estimate.of(72, 3));
+    assertThat(both.value()).isCloseTo(68.82353, within(5e-6));
+    assertThat(both.standardUncertainty()).isCloseTo(2.572479, within(5e-7));
+    assertThat(Conformance.probability(both, FILM)).isCloseTo(0.676283, within(5e-7));
+  }
+
+  @ParameterizedTest
+  @CsvFileSource(resources = "global-risk.csv", useHeadersInDisplayName = true)
+  void global_risks_agree_with_the_computed_table(
+      double guardBand, double consumers, double producers) {
+    TargetRange target = new TargetRange(1499.8, 1500.2);
+    GlobalRisk risk =
+        GlobalRisk.of(
+            Estimate.of(1500, 0.12),
+            0.04,
+            target,
+            Conformance.guarded(target, guardBand).orElseThrow());
+    assertThat(risk.consumers()).isCloseTo(consumers, within(1e-7));
+    assertThat(risk.producers()).isCloseTo(producers, within(1e-7));
+  }
+
+  @ParameterizedTest
+  @CsvFileSource(resources = "false-accept.csv", useHeadersInDisplayName = true)
+  void false_accept_at_four_to_one_agrees_with_the_published_values(
+      double inTolerance, double perCent) {
+    double spread =
+        1 / NormalDistribution.of(0, 1).inverseCumulativeProbability((1 + inTolerance) / 2);
+    TargetRange target = new TargetRange(-1, 1);
+    GlobalRisk risk = GlobalRisk.of(Estimate.of(0, spread), spread / 4, target, target);
+    assertThat(100 * risk.consumers()).isCloseTo(perCent, within(1.2e-6));
+  }
+
+  @Test
+  void a_perfect_gauge_makes_no_wrong_decisions() {
+    GlobalRisk risk = GlobalRisk.of(Estimate.of(60, 8), 0, FILM, FILM);
+    assertThat(risk).isEqualTo(new GlobalRisk(0, 0));
   }
 }

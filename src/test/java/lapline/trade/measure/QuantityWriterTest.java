@@ -1,0 +1,48 @@
+package lapline.trade.measure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+
+/** Quantities are written as a person of the trade would, in that person's units. */
+class QuantityWriterTest {
+
+  @ParameterizedTest
+  @CsvFileSource(resources = "written.csv", delimiter = '|', useHeadersInDisplayName = true)
+  void quantities_are_written_at_sensible_precision(
+      double si, double u, Dimension dimension, UnitSystem system, String text) {
+    assertThat(QuantityWriter.write(si, u, dimension, system).replace('\u00a0', ' '))
+        .isEqualTo(text);
+  }
+
+  @Test
+  void an_uncertainty_from_three_readings_is_expanded_by_more_than_two() {
+    Estimate few = new Estimate(62e-6, 1e-6, 2);
+    assertThat(QuantityWriter.write(few, Dimension.FILM, UnitSystem.METRIC))
+        .isEqualTo("62\u00a0±\u00a05\u00a0µm");
+  }
+
+  @Test
+  void what_a_field_is_filled_with_keeps_the_figures_that_a_drawing_leaves_out() {
+    assertThat(QuantityWriter.number(50e-6, Dimension.FILM, UnitSystem.US)).isEqualTo("1.97");
+    assertThat(QuantityWriter.typed(50e-6, Dimension.FILM, UnitSystem.US)).isEqualTo("1.968504");
+    assertThat(QuantityWriter.typed(-5, Dimension.TEMPERATURE, UnitSystem.METRIC)).isEqualTo("-5");
+    assertThat(QuantityWriter.typed(Double.NaN, Dimension.FILM, UnitSystem.US)).isEmpty();
+  }
+
+  @Test
+  void figures_are_the_same_in_every_language() {
+    Locale usual = Locale.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+      assertThat(QuantityWriter.write(50700, Dimension.CLOCK, UnitSystem.METRIC))
+          .isEqualTo("14:05");
+      assertThat(QuantityWriter.number(2.5, Dimension.NUMBER, UnitSystem.METRIC)).isEqualTo("2.5");
+    } finally {
+      Locale.setDefault(usual);
+    }
+  }
+}
