@@ -50,6 +50,11 @@ final class Amount {
         .findFirst();
   }
 
+  /** How far the mean film lies outside its range, metres; 0 inside. */
+  double outsideBy() {
+    return Math.abs(target.outsideBy(mean.value()));
+  }
+
   Optional<Finding> finding() {
     double by = target.outsideBy(mean.value());
     double limit = by < 0 ? target.least() : target.most();

@@ -1,7 +1,6 @@
 package lapline.practice.fit;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -9,17 +8,19 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import lapline.practice.fit.FilmPattern.Meaning;
+import lapline.trade.measure.Estimate;
 
 /**
  * Lets the causes compete for the readings of one panel.
  *
- * <p>Each cause is the film's level plus its pattern, fitted by weighted least squares. Rivals are
- * compared by the Bayesian information criterion (Schwarz, Annals of Statistics 6, 1978), k ln n −
- * 2 ln L, with the readings' uncertainty scaled up where no pattern explains the scatter (Birge
- * ratio) and never down. BIC and not AICc: the question is which cause is true, not which model
- * predicts best, and it finds fewer causes on a good panel. Weights are exp(−½ΔBIC), with one half
- * of the prior on 'no cause' and the other shared evenly by the causes that the panel could show.
+ * <p>Each cause is the film's level plus its pattern, fitted by generalised least squares. Rivals
+ * are compared by the Bayesian information criterion (Schwarz, Annals of Statistics 6, 1978), k ln
+ * n − 2 ln L, with the scatter scaled up where no pattern explains it (Birge ratio) and never down.
+ * BIC and not AICc: the question is which cause is true, not which model predicts best, and it
+ * finds fewer causes on a good panel. Weights are exp(−½ΔBIC), with one half of the prior on 'no
+ * cause' and the other shared evenly by the causes that the panel could show.
  *
  * <p>Several causes are found one after the other; then each is judged again with the others in.
  */
@@ -30,61 +31,50 @@ final class CauseContest {
   /** Smaller patterns, as a share of the mean film, are not worth a change of hand. */
   static final double MATERIAL = 0.10;
 
+  /** What is smaller than this share of the largest pattern may be a flaw of its shape. */
+  static final double BESIDE_THE_LARGEST = 1 / 3.0;
+
   private static final int MOST_CAUSES = 3;
+  private static final Shape LEVEL = (x, y) -> 1;
 
   private final PlacedFilm film;
-  private final Technique technique;
+  private final DistanceEvidence distances;
+  private final SteadyHand scatter;
   private final List<FilmPattern> patterns;
   private final Map<FilmPattern, double[][]> columns = new IdentityHashMap<>();
-  private final double causes;
+  private final Map<FilmPattern, double[][]> whitened = new IdentityHashMap<>();
+  private final FilmRegression level;
+  private final double possibleCauses;
+  private final List<Ranking> verdicts;
 
   CauseContest(PlacedFilm film, Technique technique) {
     this.film = film;
-    this.technique = technique;
+    this.distances = new DistanceEvidence(technique, film.mean);
+    this.scatter = new SteadyHand(film, technique.fanWidth());
     this.patterns = FilmPatterns.on(film.width, film.height, technique);
-    for (FilmPattern p : patterns) {
-      columns.put(p, p.shapes().stream().map(s -> s.at(film.x, film.y)).toArray(double[][]::new));
-    }
     Set<Cause> possible = EnumSet.noneOf(Cause.class);
-    patterns.forEach(p -> add(possible, p));
-    this.causes = possible.size();
+    for (FilmPattern p : patterns) {
+      double[][] at = p.shapes().stream().map(s -> s.at(film.x, film.y)).toArray(double[][]::new);
+      columns.put(p, at);
+      whitened.put(p, Stream.of(at).map(scatter::whitened).toArray(double[][]::new));
+      Stream.of(p.thicker(), p.thinner())
+          .filter(m -> m != null)
+          .forEach(m -> possible.add(m.cause()));
+    }
+    this.possibleCauses = possible.size();
+    this.level =
+        FilmRegression.of(scatter.whitened(film.film))
+            .with(scatter.whitened(LEVEL.at(film.x, film.y)));
+    this.verdicts = judged(found());
   }
 
-  private static void add(Set<Cause> possible, FilmPattern pattern) {
-    if (pattern.thicker() != null) {
-      possible.add(pattern.thicker().cause());
-    }
-    if (pattern.thinner() != null) {
-      possible.add(pattern.thinner().cause());
-    }
-  }
-
-  /** A cause in its best form, as fitted. */
-  record Contender(
-      Meaning meaning,
-      FilmPattern pattern,
-      FilmRegression fit,
-      double[] coefficients,
-      double badness,
-      double support) {
-
-    Cause cause() {
-      return meaning.cause();
-    }
-
-    /** Thickest less thinnest, metres. */
-    double size() {
-      return FilmPattern.size(coefficients);
-    }
-
-    private Contender supported(double newSupport) {
-      return new Contender(meaning, pattern, fit, coefficients, badness, newSupport);
-    }
-  }
-
-  /** All contenders, best supported first; {@code chance} is the weight of 'no cause'. */
-  record Ranking(
-      FilmRegression without, List<Shape> shared, List<Contender> contenders, double chance) {
+  /**
+   * All contenders, best supported first.
+   *
+   * @param without the fit of what was already in
+   * @param chance the weight of 'no further cause'
+   */
+  record Ranking(FilmRegression without, List<Contender> contenders, double chance) {
     Contender leader() {
       return contenders.isEmpty() ? null : contenders.get(0);
     }
@@ -92,108 +82,97 @@ final class CauseContest {
 
   /** The causes that the readings speak for, largest pattern first; each with its rivals. */
   List<Ranking> verdicts() {
-    List<Contender> accepted = new ArrayList<>();
-    while (accepted.size() < MOST_CAUSES) {
-      Ranking ranking = rank(accepted);
-      if (!convinces(ranking)) {
-        break;
-      }
-      accepted.add(ranking.leader());
-    }
-    return accepted.size() < 2
-        ? accepted.stream().map(a -> rank(List.of())).toList()
-        : again(accepted);
+    return verdicts;
   }
 
-  /** Each accepted cause once more, with the others already in. */
-  private List<Ranking> again(List<Contender> accepted) {
-    List<Contender> standing = new ArrayList<>(accepted);
-    List<Ranking> verdicts = new ArrayList<>();
-    for (Contender one : accepted) {
-      List<Contender> others = new ArrayList<>(standing);
-      others.remove(one);
-      Ranking ranking = rank(others);
-      standing.remove(one);
-      if (convinces(ranking)) {
-        standing.add(ranking.leader());
-        verdicts.add(ranking);
+  /** Mean film over the panel's area, with all named patterns in. */
+  Estimate meanFilm() {
+    FilmRegression fit = level;
+    List<Shape> shapes = new ArrayList<>(List.of(LEVEL));
+    for (Ranking verdict : verdicts) {
+      FilmPattern pattern = verdict.leader().pattern();
+      fit = fit.with(whitened.get(pattern));
+      shapes.addAll(pattern.shapes());
+    }
+    double[] means = shapes.stream().mapToDouble(s -> s.mean(film.width, film.height)).toArray();
+    return Estimate.of(Contender.sum(fit.coefficients(), means), fit.uncertaintyOf(means));
+  }
+
+  private List<Ranking> found() {
+    List<Ranking> found = new ArrayList<>();
+    while (found.size() < MOST_CAUSES) {
+      Ranking next = rank(found.stream().map(Ranking::leader).toList());
+      if (!convinces(next)) {
+        break;
+      }
+      found.add(next);
+    }
+    return found;
+  }
+
+  /** Each cause found once more, with the others already in. */
+  private List<Ranking> judged(List<Ranking> found) {
+    if (found.size() < 2) {
+      return found;
+    }
+    List<Contender> standing = new ArrayList<>(found.stream().map(Ranking::leader).toList());
+    List<Ranking> judged = new ArrayList<>();
+    for (Ranking one : found) {
+      standing.remove(one.leader());
+      Ranking again = rank(standing);
+      if (convinces(again)) {
+        standing.add(again.leader());
+        judged.add(again);
       }
     }
-    verdicts.sort(Comparator.comparingDouble((Ranking r) -> -r.leader().size()));
-    return verdicts;
+    judged.sort(Comparator.comparingDouble((Ranking r) -> -r.leader().size().metres()));
+    double least = BESIDE_THE_LARGEST * judged.get(0).leader().size().metres();
+    return judged.stream().filter(r -> r.leader().size().metres() >= least).toList();
   }
 
   private boolean convinces(Ranking ranking) {
     return ranking.leader() != null
         && ranking.chance() <= CHANCE
-        && seen(ranking.leader()) >= MATERIAL * film.mean;
-  }
-
-  /** Thickest less thinnest of the pattern among the places: what was seen, not what it implies. */
-  private double seen(Contender contender) {
-    double least = Double.POSITIVE_INFINITY;
-    double most = Double.NEGATIVE_INFINITY;
-    double[][] shapes = columns.get(contender.pattern());
-    for (int i = 0; i < film.size(); i++) {
-      double sum = 0;
-      for (int j = 0; j < shapes.length; j++) {
-        sum += contender.coefficients()[j] * shapes[j][i];
-      }
-      least = Math.min(least, sum);
-      most = Math.max(most, sum);
-    }
-    return most - least;
+        && ranking.leader().size().metres() >= MATERIAL * film.mean;
   }
 
   /** Ranks the causes that are not in yet, given those that are. */
   private Ranking rank(List<Contender> in) {
-    FilmRegression without = base(in);
+    FilmRegression without = level;
+    List<Shape> shapes = new ArrayList<>(List.of(LEVEL));
+    Set<Cause> taken = EnumSet.noneOf(Cause.class);
+    for (Contender c : in) {
+      without = without.with(whitened.get(c.pattern()));
+      shapes.addAll(c.pattern().shapes());
+      taken.add(c.cause());
+    }
     Map<Cause, Contender> best = new EnumMap<>(Cause.class);
     for (FilmPattern pattern : patterns) {
-      Contender next = contender(without, pattern);
-      if (next != null && in.stream().noneMatch(c -> c.cause() == next.cause())) {
+      Contender next = contender(without, shapes, pattern);
+      if (next != null && !taken.contains(next.cause())) {
         best.merge(next.cause(), next, (a, b) -> b.badness() < a.badness() ? b : a);
       }
     }
-    List<Shape> shared = in.stream().flatMap(c -> c.pattern().shapes().stream()).toList();
-    return weighed(without, shared, best);
+    return weighed(without, best);
   }
 
-  private FilmRegression base(List<Contender> in) {
-    double[] ones = new double[film.size()];
-    Arrays.fill(ones, 1);
-    FilmRegression base = FilmRegression.of(film.film, film.uncertainty).with(ones);
-    for (Contender c : in) {
-      FilmRegression more = with(base, c.pattern());
-      base = more == null ? base : more;
-    }
-    return base;
-  }
-
-  private FilmRegression with(FilmRegression base, FilmPattern pattern) {
-    FilmRegression fit = base;
-    for (double[] column : columns.get(pattern)) {
-      fit = fit == null ? null : fit.with(column);
-    }
-    return fit;
-  }
-
-  private Contender contender(FilmRegression without, FilmPattern pattern) {
+  /** The pattern fitted; null where these places cannot show it or no cause would do that. */
+  private Contender contender(FilmRegression without, List<Shape> in, FilmPattern pattern) {
     int count = pattern.shapes().size();
-    if (film.size() < without.columns() + count + 2) {
-      return null;
-    }
-    FilmRegression fit = with(without, pattern);
+    FilmRegression fit =
+        film.size() < without.columns() + count + 2 ? null : without.with(whitened.get(pattern));
     if (fit == null) {
       return null;
     }
-    double[] coefficients = fit.lastCoefficients(count);
-    Meaning meaning = pattern.meaning(coefficients);
-    if (meaning == null || FilmPattern.size(coefficients) > pattern.most() * film.mean) {
+    double[] amounts = Contender.amounts(fit, count);
+    Meaning meaning = pattern.meaning(amounts);
+    if (meaning == null || pattern.implied(amounts) > pattern.most() * film.mean) {
       return null;
     }
-    double badness = badness(fit, pattern.searched()) + distances(meaning.cause(), coefficients);
-    return new Contender(meaning, pattern, fit, coefficients, badness, 0);
+    double badness =
+        badness(fit, pattern.searched()) + distances.against(meaning.cause(), amounts[0]);
+    List<Shape> shapes = Stream.concat(in.stream(), pattern.shapes().stream()).toList();
+    return new Contender(meaning, pattern, shapes, fit, columns.get(pattern), badness, 0);
   }
 
   /** BIC up to what all rivals share. */
@@ -205,37 +184,24 @@ final class CauseContest {
         + (fit.columns() + searched) * Math.log(n);
   }
 
-  /** What the gun distances say: an arc moves the gun away at both ends. */
-  private double distances(Cause cause, double[] coefficients) {
-    if (!technique.bowKnown()) {
-      return 0;
-    }
-    double expected = 0;
-    if (cause == Cause.ARCING) {
-      double left = Math.max(0.1, 1 - coefficients[0] / film.mean);
-      expected = Math.pow(left, -1 / 3.0) - 1;
-    }
-    double off = (technique.bow() - expected) / technique.bowUncertainty();
-    return off * off;
-  }
-
-  private Ranking weighed(FilmRegression without, List<Shape> shared, Map<Cause, Contender> best) {
-    // ln ½ for no cause against ln ½/causes for each cause: −2 ln of the prior odds
-    double chanceBadness = badness(without, 0) + distances(null, null) - 2 * Math.log(causes);
+  private Ranking weighed(FilmRegression without, Map<Cause, Contender> best) {
+    // prior ½ for no cause against ½ shared by all causes
+    double chance = badness(without, 0) + distances.againstChance() - 2 * Math.log(possibleCauses);
     double least =
-        best.values().stream().mapToDouble(Contender::badness).min().orElse(chanceBadness);
-    double shift = Math.min(least, chanceBadness);
-    double chance = Math.exp((shift - chanceBadness) / 2);
-    double sum = chance;
-    for (Contender c : best.values()) {
-      sum += Math.exp((shift - c.badness()) / 2);
-    }
-    double whole = sum;
+        Math.min(
+            chance, best.values().stream().mapToDouble(Contender::badness).min().orElse(chance));
+    double whole =
+        weight(chance, least)
+            + best.values().stream().mapToDouble(c -> weight(c.badness(), least)).sum();
     List<Contender> ranked =
         best.values().stream()
-            .map(c -> c.supported(Math.exp((shift - c.badness()) / 2) / whole))
+            .map(c -> c.supported(weight(c.badness(), least) / whole))
             .sorted(Comparator.comparingDouble(Contender::badness))
             .toList();
-    return new Ranking(without, shared, ranked, chance / whole);
+    return new Ranking(without, ranked, weight(chance, least) / whole);
+  }
+
+  private static double weight(double badness, double least) {
+    return Math.exp((least - badness) / 2);
   }
 }

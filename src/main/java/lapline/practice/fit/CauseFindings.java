@@ -4,13 +4,11 @@ import static lapline.practice.Phrase.message;
 import static lapline.practice.Phrase.quantity;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import lapline.practice.PanelOutline.Point;
 import lapline.practice.PanelScore.Finding;
 import lapline.practice.PanelScore.Rival;
 import lapline.practice.Phrase;
-import lapline.practice.fit.CauseContest.Contender;
 import lapline.practice.fit.CauseContest.Ranking;
 import lapline.trade.measure.Dimension;
 
@@ -36,9 +34,7 @@ final class CauseFindings {
             .limit(2)
             .toList();
     List<Point> next =
-        rivals.isEmpty()
-            ? List.of()
-            : new NextPlaces(film, ranking.shared()).between(leader, rivals.get(0));
+        rivals.isEmpty() ? List.of() : NextPlaces.between(leader, rivals.get(0), film);
     return new Finding(
         leader.cause().id(),
         leader.support(),
@@ -78,8 +74,8 @@ final class CauseFindings {
     String key = leader.cause().key() + ".evidence" + leader.meaning().form();
     return message(
         key,
-        quantity(leader.size(), sizeUncertainty(leader), Dimension.FILM),
-        quantity(leader.size() / film.mean, Dimension.SHARE),
+        quantity(leader.size().metres(), leader.size().standardUncertainty(), Dimension.FILM),
+        quantity(leader.size().metres() / film.mean, Dimension.SHARE),
         quantity(
             Double.isNaN(leader.pattern().where()) ? 0 : leader.pattern().where(),
             Dimension.LENGTH));
@@ -97,23 +93,9 @@ final class CauseFindings {
         quantity(1 - period / technique.fanWidth(), Dimension.SHARE));
   }
 
-  private double sizeUncertainty(Contender leader) {
-    double[] c = new double[leader.fit().columns()];
-    double[] last = leader.coefficients();
-    double length = Math.sqrt(Arrays.stream(last).map(v -> v * v).sum());
-    for (int i = 0; i < last.length; i++) {
-      c[c.length - last.length + i] = last[i] / length * (last.length > 1 ? 2 : 1);
-    }
-    return leader.fit().uncertaintyOf(c) * birge(leader.fit());
-  }
-
-  /** Standard deviation that a fit leaves, metres. */
+  /** Standard deviation that a fit leaves, in terms of one reading; metres. */
   private double leftOver(FilmRegression fit) {
     return film.meanUncertainty()
         * Math.sqrt(fit.chiSquared() / Math.max(1, fit.readings() - fit.columns()));
-  }
-
-  private static double birge(FilmRegression fit) {
-    return Math.sqrt(Math.max(1, fit.chiSquared() / Math.max(1, fit.readings() - fit.columns())));
   }
 }

@@ -5,10 +5,8 @@ import java.util.Random;
 import java.util.function.ToDoubleFunction;
 import java.util.random.RandomGenerator;
 import lapline.trade.measure.TargetRange;
-import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.RealMatrix;
-import org.hipparchus.linear.RealVector;
 
 /**
  * Many films that the readings leave possible, each as likely as the next: drawn from the posterior
@@ -16,10 +14,10 @@ import org.hipparchus.linear.RealVector;
  * range, and how sure that is, is read from them.
  */
 final class FilmDraws {
-  private static final int DRAWS = 800;
+  private static final int DRAWS = 500;
 
   /** Covariances with less weight than this are left out. */
-  private static final double LEAST_WEIGHT = 0.01;
+  private static final double LEAST_WEIGHT = 0.02;
 
   private final double[][] films;
 
@@ -58,24 +56,33 @@ final class FilmDraws {
     if (from == to) {
       return;
     }
-    RealMatrix root = root(fit.posterior(x, y));
+    double[][] root = root(fit.posterior(x, y));
     double[] best = new double[x.length];
     Arrays.setAll(best, i -> fit.filmAt(x[i], y[i]));
-    RealVector middle = new ArrayRealVector(best, false);
     for (int d = from; d < to; d++) {
-      double[] steps = new double[x.length];
-      Arrays.setAll(steps, i -> chance.nextGaussian());
-      into[d] = root.operate(new ArrayRealVector(steps, false)).add(middle).toArray();
+      into[d] = drawn(best, root, chance);
     }
   }
 
-  /** A matrix whose product with its transpose is the covariance; a trace is added for rounding. */
-  private static RealMatrix root(RealMatrix covariance) {
+  private static double[] drawn(double[] best, double[][] root, RandomGenerator chance) {
+    double[] steps = new double[best.length];
+    Arrays.setAll(steps, i -> chance.nextGaussian());
+    double[] film = best.clone();
+    for (int i = 0; i < film.length; i++) {
+      for (int j = 0; j <= i; j++) {
+        film[i] += root[i][j] * steps[j];
+      }
+    }
+    return film;
+  }
+
+  /** A lower triangle whose product with its transpose is the covariance, up to rounding. */
+  private static double[][] root(RealMatrix covariance) {
     double trace = covariance.getTrace() / covariance.getRowDimension();
     for (int i = 0; i < covariance.getRowDimension(); i++) {
       covariance.addToEntry(i, i, 1e-7 * trace + 1e-18);
     }
-    return new CholeskyDecomposition(covariance, 1e-4, 0).getL();
+    return new CholeskyDecomposition(covariance, 1e-4, 0).getL().getData();
   }
 
   /** Shares of the area inside a range, one for each film, rising. */

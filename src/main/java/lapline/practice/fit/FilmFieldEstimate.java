@@ -57,7 +57,7 @@ public final class FilmFieldEstimate {
     Kriging[] fits = fits(film);
     double[] weights = weights(fits);
     Kriging likeliest = fits[likeliest(weights)];
-    FilmDraws draws = new FilmDraws(fits, weights, PanelGrid.over(panel, 12, 9));
+    FilmDraws draws = new FilmDraws(fits, weights, PanelGrid.over(panel, 11, 8));
     double[] shares = draws.sharesInside(target);
     return field(
         panel,

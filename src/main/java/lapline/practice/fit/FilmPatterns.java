@@ -93,7 +93,14 @@ final class FilmPatterns {
       Shape upper = strokeAt(height + out);
       edge(".lower", lower);
       edge(".upper", upper);
-      edge(".both", (x, y) -> Math.max(lower.at(x, y), upper.at(x, y)));
+      found.add(
+          new FilmPattern(
+              new Meaning(Cause.EDGES_HEAVY, ".both"),
+              new Meaning(Cause.EDGES_THIN, ".both"),
+              List.of(lower, upper),
+              1,
+              1,
+              Double.NaN));
     }
   }
 
@@ -151,8 +158,9 @@ final class FilmPatterns {
 
   private void everyStep(double spacing, int searched) {
     ripple(spacing, searched);
-    tilt(spacing, searched, 0, ".lower", ".upper");
-    tilt(spacing, searched, height, ".lower", ".upper");
+    // which edge the first pass lay on is picked as well
+    tilt(spacing, searched + 1, 0);
+    tilt(spacing, searched + 1, height);
   }
 
   /** The ripple's first harmonic, at any phase: where the first pass lay is not known. */
@@ -175,8 +183,7 @@ final class FilmPatterns {
    * Heeled passes against upright ones, the first centred on the edge at {@code first}. Where the
    * passes overlap much, heel cannot be seen in the film at all.
    */
-  private void tilt(
-      double spacing, int searched, double first, String heavyBelow, String heavyAbove) {
+  private void tilt(double spacing, int searched, double first) {
     double fan = technique.fanWidth();
     double size = heelSize(spacing, fan);
     if (size < VISIBLE) {
@@ -189,8 +196,8 @@ final class FilmPatterns {
                 / size;
     found.add(
         FilmPattern.of(
-                new Meaning(Cause.TILT, heavyBelow),
-                new Meaning(Cause.TILT, heavyAbove),
+                new Meaning(Cause.TILT, ".lower"),
+                new Meaning(Cause.TILT, ".upper"),
                 shape,
                 searched)
             .upTo(2.5 * size)

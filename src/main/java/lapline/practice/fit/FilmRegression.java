@@ -3,50 +3,38 @@ package lapline.practice.fit;
 import java.util.Arrays;
 
 /**
- * Weighted least squares of film on patterns, grown one pattern at a time so that dozens of rivals
- * can be tried on one panel.
+ * Least squares of film on patterns, grown one pattern at a time so that dozens of rivals can be
+ * tried on one panel.
  *
  * <p>Columns are orthonormalised by Gram–Schmidt, twice over, which keeps it as good as a QR
- * decomposition (Giraud and others, Numerische Mathematik 101, 2005). Everything is in units of
- * each reading's standard uncertainty. Immutable.
+ * decomposition (Giraud and others, Numerische Mathematik 101, 2005). Values and columns come
+ * whitened, see {@link SteadyHand}. Immutable.
  */
 final class FilmRegression {
   /** A column with less than this share of its length left is not seen by these places. */
   private static final double UNSEEN = 1e-3;
 
-  private final double[] weights;
   private final double[][] directions;
   private final double[][] triangle;
   private final double[] lengths;
   private final double[] residual;
 
   private FilmRegression(
-      double[] weights,
-      double[][] directions,
-      double[][] triangle,
-      double[] lengths,
-      double[] residual) {
-    this.weights = weights;
+      double[][] directions, double[][] triangle, double[] lengths, double[] residual) {
     this.directions = directions;
     this.triangle = triangle;
     this.lengths = lengths;
     this.residual = residual;
   }
 
-  /**
-   * No column yet.
-   *
-   * @param uncertainty standard uncertainty of each value, > 0
-   */
-  static FilmRegression of(double[] values, double[] uncertainty) {
-    double[] weights = Arrays.stream(uncertainty).map(u -> 1 / u).toArray();
-    return new FilmRegression(
-        weights, new double[0][], new double[0][], new double[0], times(values, weights));
+  /** No column yet. */
+  static FilmRegression of(double[] values) {
+    return new FilmRegression(new double[0][], new double[0][], new double[0], values);
   }
 
   /** With one column more; null where the places cannot tell it from those already in. */
   FilmRegression with(double[] column) {
-    double[] rest = times(column, weights);
+    double[] rest = column.clone();
     double whole = Math.sqrt(dot(rest, rest));
     double[] shares = new double[directions.length + 1];
     for (int round = 0; round < 2; round++) {
@@ -65,14 +53,19 @@ final class FilmRegression {
     double[] newResidual = residual.clone();
     double length = removeDirection(newResidual, rest);
     return new FilmRegression(
-        weights,
-        grown(directions, rest),
-        grown(triangle, shares),
-        grown(lengths, length),
-        newResidual);
+        grown(directions, rest), grown(triangle, shares), grown(lengths, length), newResidual);
   }
 
-  /** Weighted sum of squared residuals. */
+  /** With several columns more; null as above. */
+  FilmRegression with(double[][] columns) {
+    FilmRegression fit = this;
+    for (double[] column : columns) {
+      fit = fit == null ? null : fit.with(column);
+    }
+    return fit;
+  }
+
+  /** Sum of squared residuals; χ² where the scatter is as stated. */
   double chiSquared() {
     return dot(residual, residual);
   }
@@ -87,16 +80,19 @@ final class FilmRegression {
 
   /** Coefficients of all columns, in the order they came in. */
   double[] coefficients() {
-    return solved(lengths);
-  }
-
-  /** Coefficients of the last columns only, cheaper. */
-  double[] lastCoefficients(int count) {
-    return Arrays.copyOfRange(solved(lengths), columns() - count, columns());
+    double[] b = lengths.clone();
+    for (int j = b.length - 1; j >= 0; j--) {
+      b[j] /= triangle[j][j];
+      for (int i = 0; i < j; i++) {
+        b[i] -= triangle[j][i] * b[j];
+      }
+    }
+    return b;
   }
 
   /**
-   * Standard uncertainty of Σ cⱼ · coefficientⱼ, from the readings' own uncertainty.
+   * Standard uncertainty of Σ cⱼ · coefficientⱼ; the stated scatter is scaled up, never down, to
+   * what the residuals show (Birge ratio).
    *
    * @param c one factor for each column
    */
@@ -110,18 +106,8 @@ final class FilmRegression {
       }
       z[j] = sum / triangle[j][j];
     }
-    return Math.sqrt(dot(z, z));
-  }
-
-  private double[] solved(double[] right) {
-    double[] b = right.clone();
-    for (int j = b.length - 1; j >= 0; j--) {
-      b[j] /= triangle[j][j];
-      for (int i = 0; i < j; i++) {
-        b[i] -= triangle[j][i] * b[j];
-      }
-    }
-    return b;
+    double birge = Math.max(1, chiSquared() / Math.max(1, readings() - columns()));
+    return Math.sqrt(dot(z, z) * birge);
   }
 
   private static double removeDirection(double[] from, double[] direction) {
@@ -138,14 +124,6 @@ final class FilmRegression {
       sum += a[i] * b[i];
     }
     return sum;
-  }
-
-  private static double[] times(double[] a, double[] b) {
-    double[] product = new double[a.length];
-    for (int i = 0; i < a.length; i++) {
-      product[i] = a[i] * b[i];
-    }
-    return product;
   }
 
   private static double[][] grown(double[][] rows, double[] row) {

@@ -17,6 +17,7 @@ public final class Hand implements Cloneable {
   double linger;
   double lingerLength = 0.1;
   double driftAcross;
+  double driftAlong;
   double heel;
   double beyondEdges = 0.5;
   double widerStepAt;
@@ -58,7 +59,8 @@ public final class Hand implements Cloneable {
   }
 
   /**
-   * Gun distance over the intended one, at the left and at the right end of the panel.
+   * Gun distance over the intended one, which also loses paint, see {@link HandStroke}; at the left
+   * and at the right end of the panel.
    *
    * @param left more than 0, as is {@code right}
    */
@@ -78,6 +80,15 @@ public final class Hand implements Cloneable {
     Hand other = copy();
     other.linger = share;
     other.lingerLength = length;
+    return other;
+  }
+
+  /**
+   * @param share change of film from the left to the right end, as by a stroke that slows down
+   */
+  public Hand driftingAlong(double share) {
+    Hand other = copy();
+    other.driftAlong = share;
     return other;
   }
 

@@ -13,4 +13,15 @@ interface Shape {
     }
     return values;
   }
+
+  /** Its mean over a panel. */
+  default double mean(double width, double height) {
+    int columns = 16;
+    int rows = 16;
+    double sum = 0;
+    for (int i = 0; i < columns * rows; i++) {
+      sum += at((i % columns + 0.5) / columns * width, (i / columns + 0.5) / rows * height);
+    }
+    return sum / (columns * rows);
+  }
 }

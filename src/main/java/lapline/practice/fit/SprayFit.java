@@ -3,6 +3,7 @@ package lapline.practice.fit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import lapline.practice.PanelEntry;
 import lapline.practice.PanelScore.Finding;
 import lapline.practice.PracticeTask;
@@ -37,15 +38,33 @@ public final class SprayFit {
     if (film.size() == 0 || !(film.mean > 0)) {
       return List.of();
     }
-    List<Finding> findings = new ArrayList<>();
-    Amount.target(task, quantities)
-        .flatMap(t -> new Amount(film.level(), t, MixSolids.ratio(task, entry)).finding())
-        .ifPresent(findings::add);
-    if (film.size() >= PLACES_FOR_A_PATTERN) {
-      Technique technique = Technique.of(task, entry);
-      CauseFindings words = new CauseFindings(film, technique);
-      new CauseContest(film, technique).verdicts().forEach(r -> findings.add(words.finding(r)));
+    if (film.size() < PLACES_FOR_A_PATTERN) {
+      return amount(task, entry, quantities, film.level())
+          .flatMap(Amount::finding)
+          .map(List::of)
+          .orElse(List.of());
     }
+    Technique technique = Technique.of(task, entry);
+    CauseContest contest = new CauseContest(film, technique);
+    CauseFindings words = new CauseFindings(film, technique);
+    List<Finding> findings =
+        new ArrayList<>(contest.verdicts().stream().map(words::finding).toList());
+    amount(task, entry, quantities, contest.meanFilm())
+        .ifPresent(a -> a.finding().ifPresent(f -> findings.add(rank(a, contest), f)));
     return List.copyOf(findings);
+  }
+
+  private static Optional<Amount> amount(
+      PracticeTask task, PanelEntry entry, List<String> quantities, Estimate mean) {
+    return Amount.target(task, quantities)
+        .map(target -> new Amount(mean, target, MixSolids.ratio(task, entry)));
+  }
+
+  /** How many patterns shift more film than is missing or over on the whole. */
+  private static int rank(Amount amount, CauseContest contest) {
+    return (int)
+        contest.verdicts().stream()
+            .filter(v -> v.leader().size().metres() > amount.outsideBy())
+            .count();
   }
 }
