@@ -51,7 +51,9 @@ record Technique(
   /** The step before pass 1 is one from the panel's edge, so it is no gap between passes. */
   private static List<Double> gaps(PanelEntry entry) {
     List<Reading> spacing =
-        entry.of("spacing").stream().filter(r -> r.value() > 0 && r.cell().pass() != 1).toList();
+        entry.of("pass-spacing").stream()
+            .filter(r -> r.value() > 0 && r.cell().pass() != 1)
+            .toList();
     return Stream.iterate(1, c -> c <= 20, c -> c + 1)
         .map(c -> spacing.stream().filter(r -> r.cell().coat() == c).map(Reading::value).toList())
         .reduce(List.of(), (most, next) -> next.size() > most.size() ? next : most);
