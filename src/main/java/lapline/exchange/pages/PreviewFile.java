@@ -1,0 +1,144 @@
+package lapline.exchange.pages;
+
+import jakarta.enterprise.context.RequestScoped;
+import jakarta.inject.Inject;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import lapline.exchange.readings.ColumnChoices;
+import lapline.exchange.readings.ColumnUse;
+import lapline.exchange.readings.PlacedReadings;
+import lapline.exchange.readings.ReadingsTable;
+import lapline.pages.Messages;
+import lapline.people.Person;
+import lapline.practice.Attempt;
+import lapline.practice.FieldProblem;
+import lapline.practice.FindAttempts;
+import lapline.practice.KeptReading;
+import lapline.practice.Measurand;
+import lapline.practice.PanelReading;
+import lapline.practice.PracticeTask;
+import lapline.practice.PracticeTasks;
+import lapline.practice.ReadPanel;
+
+/** Works out what a file would write down, without writing it. */
+@RequestScoped
+public class PreviewFile {
+  private static final int ROWS = 8;
+
+  private ReadPanel read;
+  private PracticeTasks tasks;
+  private FindAttempts find;
+  private Messages words;
+
+  protected PreviewFile() {}
+
+  @Inject
+  public PreviewFile(ReadPanel read, PracticeTasks tasks, FindAttempts find, Messages words) {
+    this.read = read;
+    this.tasks = tasks;
+    this.find = find;
+    this.words = words;
+  }
+
+  /** One use in the list to choose from. */
+  public record Choice(String code, String label) {}
+
+  ColumnChoices choicesFor(Attempt attempt) {
+    return new ColumnChoices(read.task(attempt), tasks.measurands());
+  }
+
+  List<Choice> choices(ColumnChoices choices) {
+    return choices.all().stream().map(u -> new Choice(u.code(), label(u))).toList();
+  }
+
+  private String label(ColumnUse use) {
+    if (use.kind() != ColumnUse.Kind.READING) {
+      return words.get("import.use." + use.kind().name().toLowerCase(java.util.Locale.ROOT));
+    }
+    String name = tasks.measurands().find(use.measurand()).map(Measurand::label).orElse("");
+    return use.coat() > 0 ? words.say("import.use.of-coat", name, use.coat()) : name;
+  }
+
+  FilePreview of(Person by, Attempt attempt, ReadingsTable table, List<ColumnUse> uses) {
+    PracticeTask task = read.task(attempt);
+    PlacedReadings placed = PlacedReadings.of(task, tasks.measurands(), table, uses);
+    PanelReading reading =
+        read.run(
+            by,
+            task,
+            placed.typed().entrySet().stream()
+                .map(e -> new KeptReading(e.getKey(), e.getValue(), null, 0))
+                .toList());
+    Map<String, String> understood = read.understood(reading.entry(), by.units());
+    Map<String, String> problems = inWords(reading.problems());
+    List<Integer> taken =
+        IntStream.range(0, uses.size())
+            .filter(c -> uses.get(c).kind() != ColumnUse.Kind.NONE)
+            .boxed()
+            .toList();
+    return new FilePreview(
+        placed.typed(),
+        table.rows().size(),
+        table.charset(),
+        taken.stream().map(c -> label(uses.get(c))).toList(),
+        rows(table, placed, taken, understood, problems),
+        replaced(by, attempt, placed),
+        placed.astray().size(),
+        problems.size());
+  }
+
+  private int replaced(Person by, Attempt attempt, PlacedReadings placed) {
+    return (int)
+        find.readings(by, attempt.id()).stream()
+            .filter(r -> !r.typed().isEmpty())
+            .filter(r -> !r.typed().equals(placed.typed().getOrDefault(r.cell(), r.typed())))
+            .count();
+  }
+
+  private Map<String, String> inWords(List<FieldProblem> problems) {
+    Map<String, String> texts = new HashMap<>();
+    problems.forEach(p -> texts.putIfAbsent(p.cell(), words.say(p.key(), p.args().toArray())));
+    return texts;
+  }
+
+  private List<FilePreview.Row> rows(
+      ReadingsTable table,
+      PlacedReadings placed,
+      List<Integer> taken,
+      Map<String, String> understood,
+      Map<String, String> problems) {
+    return IntStream.range(0, Math.min(ROWS, table.rows().size()))
+        .mapToObj(
+            r ->
+                new FilePreview.Row(
+                    r + 1,
+                    taken.stream()
+                        .map(c -> value(table, placed, r, c, understood, problems))
+                        .toList()))
+        .toList();
+  }
+
+  private FilePreview.Value value(
+      ReadingsTable table,
+      PlacedReadings placed,
+      int row,
+      int column,
+      Map<String, String> understood,
+      Map<String, String> problems) {
+    PlacedReadings.At at = new PlacedReadings.At(row, column);
+    String text = table.rows().get(row).get(column);
+    if (placed.astray().contains(at)) {
+      return new FilePreview.Value(text, words.get("import.no-place"), false);
+    }
+    String cell = placed.cells().get(at);
+    if (cell == null) {
+      return new FilePreview.Value(text, "", true);
+    }
+    String wrong = problems.get(cell);
+    return wrong == null
+        ? new FilePreview.Value(text, understood.getOrDefault(cell, ""), true)
+        : new FilePreview.Value(text, wrong, false);
+  }
+}
