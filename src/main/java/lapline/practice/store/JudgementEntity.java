@@ -5,8 +5,6 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.util.UUID;
-import org.hibernate.annotations.JdbcTypeCode;
-import org.hibernate.type.SqlTypes;
 
 /** The row of what a panel was judged under and what came out; apart, because it is long. */
 @Entity
@@ -16,11 +14,7 @@ class JudgementEntity {
   @Column(name = "attempt_id")
   UUID attempt;
 
-  @JdbcTypeCode(SqlTypes.LONG32VARCHAR)
-  @Column(columnDefinition = "text")
+  // both are 'text' in the schema, which both databases report as a long varchar
   String task;
-
-  @JdbcTypeCode(SqlTypes.LONG32VARCHAR)
-  @Column(columnDefinition = "text")
   String score;
 }
