@@ -1,0 +1,165 @@
+package lapline.practice.pages;
+
+import jakarta.annotation.PostConstruct;
+import jakarta.enterprise.context.RequestScoped;
+import jakarta.faces.context.FacesContext;
+import jakarta.inject.Inject;
+import jakarta.inject.Named;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import lapline.pages.drawing.SvgWriter;
+import lapline.people.pages.Quantities;
+import lapline.practice.SprayPlan;
+import lapline.practice.SprayPlan.Thing;
+import lapline.trade.measure.Dimension;
+import lapline.trade.measure.QuantityReader;
+import lapline.trade.measure.QuantityWriter;
+import lapline.trade.measure.ReadQuantity;
+import lapline.trade.measure.ReadQuantity.NotUnderstood;
+import lapline.trade.measure.ReadQuantity.Understood;
+
+/** What would the film be if one thing were changed? Everything stands in the page's address. */
+@Named
+@RequestScoped
+public class WhatIfPage {
+  /** A usual clear, to start from; common practice, no source. */
+  private static final SprayPlan USUAL = new SprayPlan(55e-6, 0.45, 0.1, 0.06, 0.2, 0.1, 0.3, 2);
+
+  @Inject private Quantities quantities;
+  @Inject private Say say;
+  private final List<Field> fields = new ArrayList<>();
+  private Thing changed = Thing.SPACING;
+  private SprayPlan now = USUAL;
+  private SprayPlan then;
+  private Field to;
+
+  /**
+   * A value of the form.
+   *
+   * @param problem in words; empty where it was understood
+   */
+  public record Field(String id, String labelKey, String unit, String typed, String problem) {}
+
+  /** One line of the answer. */
+  public record Line(String labelKey, String now, String then) {}
+
+  @PostConstruct
+  void read() {
+    Map<String, String> given =
+        FacesContext.getCurrentInstance().getExternalContext().getRequestParameterMap();
+    for (Thing thing : Thing.values()) {
+      String usual = written(thing, USUAL.get(thing));
+      Field field = field(id(thing), thing, given.getOrDefault(id(thing), usual));
+      fields.add(field);
+      if (field.problem().isEmpty()) {
+        now = now.with(thing, value(thing, field.typed()));
+      }
+      changed = id(thing).equals(given.get("change")) ? thing : changed;
+    }
+    to = field("to", changed, given.getOrDefault("to", written(changed, suggested())));
+    if (to.problem().isEmpty() && fields.stream().allMatch(f -> f.problem().isEmpty())) {
+      then = now.changing(changed, value(changed, to.typed()));
+    }
+  }
+
+  /** A change large enough to be seen. */
+  private double suggested() {
+    double value = now.get(changed);
+    return changed == Thing.COATS ? value + 1 : Math.min(changed.most(), value * 1.25);
+  }
+
+  static String id(Thing thing) {
+    return thing.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  private Field field(String id, Thing thing, String typed) {
+    return new Field(
+        id,
+        "what-if." + id(thing),
+        quantities.unit(thing.dimension()),
+        typed,
+        problem(thing, typed));
+  }
+
+  private String problem(Thing thing, String typed) {
+    ReadQuantity read = QuantityReader.read(typed, thing.dimension(), quantities.units());
+    if (read instanceof NotUnderstood not) {
+      String why = not.reason().name().toLowerCase(Locale.ROOT).replace('_', '-');
+      return say.writer().say("what-if.wrong." + why, not.args().toArray());
+    }
+    double si = ((Understood) read).si();
+    return si >= thing.least() && si <= thing.most()
+        ? ""
+        : say.writer()
+            .say(
+                "what-if.wrong.range", written(thing, thing.least()), written(thing, thing.most()));
+  }
+
+  private double value(Thing thing, String typed) {
+    return ((Understood) QuantityReader.read(typed, thing.dimension(), quantities.units())).si();
+  }
+
+  private String written(Thing thing, double si) {
+    return QuantityWriter.number(si, thing.dimension(), quantities.units());
+  }
+
+  public boolean isAnswered() {
+    return then != null && now.isWithinReach() && then.isWithinReach();
+  }
+
+  /** Whether passes would lie so far apart, or so close, that there is no film to speak of. */
+  public boolean isOutOfReach() {
+    return then != null && !isAnswered();
+  }
+
+  public List<Line> getLines() {
+    PhraseWriter words = say.writer();
+    List<Line> lines = new ArrayList<>();
+    lines.add(line("what-if.answer.wet", SprayPlan::wetFilm, Dimension.FILM, words));
+    lines.add(line("what-if.answer.dry", SprayPlan::dryFilm, Dimension.FILM, words));
+    lines.add(line("what-if.answer.overlap", SprayPlan::overlap, Dimension.SHARE, words));
+    lines.add(line("what-if.answer.spread", p -> p.ripple().variation(), Dimension.SHARE, words));
+    lines.add(line("what-if.answer.evenness", p -> p.ripple().evenness(), Dimension.SHARE, words));
+    return lines;
+  }
+
+  private Line line(
+      String key,
+      java.util.function.ToDoubleFunction<SprayPlan> value,
+      Dimension dimension,
+      PhraseWriter words) {
+    return new Line(
+        key,
+        words.quantity(value.applyAsDouble(now), dimension),
+        words.quantity(value.applyAsDouble(then), dimension));
+  }
+
+  public String getTitle() {
+    PhraseWriter words = say.writer();
+    return isAnswered()
+        ? words.say("what-if.title.answer", words.quantity(then.dryFilm(), Dimension.FILM))
+        : words.say("what-if.title");
+  }
+
+  public String getSvg() {
+    return SvgWriter.write(new PlanDrawing(now, then, say.writer()).drawing());
+  }
+
+  public List<Field> getFields() {
+    return fields;
+  }
+
+  public Field getTo() {
+    return to;
+  }
+
+  public String getChanged() {
+    return id(changed);
+  }
+
+  public boolean isWrong() {
+    return then == null;
+  }
+}
