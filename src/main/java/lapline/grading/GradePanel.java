@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import lapline.grading.Grading.Decision;
+import lapline.people.Advances;
+import lapline.people.LearnerAdvanced;
 import lapline.people.NotFoundException;
 import lapline.people.Person;
 import lapline.people.Role;
@@ -28,14 +30,17 @@ public class GradePanel {
 
   private AttemptRecords attempts;
   private GradingRecords gradings;
+  private Advances advances;
   private Clock clock;
 
   protected GradePanel() {}
 
   @Inject
-  public GradePanel(AttemptRecords attempts, GradingRecords gradings, Clock clock) {
+  public GradePanel(
+      AttemptRecords attempts, GradingRecords gradings, Advances advances, Clock clock) {
     this.attempts = attempts;
     this.gradings = gradings;
+    this.advances = advances;
     this.clock = clock;
   }
 
@@ -63,6 +68,7 @@ public class GradePanel {
     if (refusals.isEmpty()) {
       gradings.add(grading(by, attempt, bench));
       attempts.changeState(attemptId, state(bench.decision()));
+      advances.tell(new LearnerAdvanced(attempt.person(), attempt.workshop(), attempt.unit()));
     }
     return refusals;
   }

@@ -5,6 +5,8 @@ import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.util.Set;
+import lapline.people.Advances;
+import lapline.people.LearnerAdvanced;
 import lapline.people.NotFoundException;
 import lapline.people.Person;
 
@@ -13,14 +15,16 @@ import lapline.people.Person;
 public class LearnLesson {
   private Curriculum curriculum;
   private LessonRecords records;
+  private Advances advances;
   private Clock clock;
 
   protected LearnLesson() {}
 
   @Inject
-  public LearnLesson(Curriculum curriculum, LessonRecords records, Clock clock) {
+  public LearnLesson(Curriculum curriculum, LessonRecords records, Advances advances, Clock clock) {
     this.curriculum = curriculum;
     this.records = records;
+    this.advances = advances;
     this.clock = clock;
   }
 
@@ -30,12 +34,14 @@ public class LearnLesson {
     Check check = lesson(unit).check(checkId).orElseThrow(NotFoundException::new);
     Check.Answer answer = check.answer(chosen);
     records.answered(by.id(), unit, checkId, chosen, answer.right(), clock.instant());
+    advances.tell(new LearnerAdvanced(by.id(), by.workshop(), unit));
     return answer;
   }
 
   @Transactional
   public void read(Person by, String unit) {
     records.read(by.id(), unit, lesson(unit).version(), clock.instant());
+    advances.tell(new LearnerAdvanced(by.id(), by.workshop(), unit));
   }
 
   private Lesson lesson(String unit) {

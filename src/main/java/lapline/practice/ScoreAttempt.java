@@ -6,6 +6,8 @@ import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.util.List;
 import java.util.UUID;
+import lapline.people.Advances;
+import lapline.people.LearnerAdvanced;
 import lapline.people.NotFoundException;
 import lapline.people.Person;
 
@@ -18,15 +20,22 @@ public class ScoreAttempt {
   private AttemptRecords records;
   private ReadPanel read;
   private TargetsInForce targets;
+  private Advances advances;
   private Clock clock;
 
   protected ScoreAttempt() {}
 
   @Inject
-  public ScoreAttempt(AttemptRecords records, ReadPanel read, TargetsInForce targets, Clock clock) {
+  public ScoreAttempt(
+      AttemptRecords records,
+      ReadPanel read,
+      TargetsInForce targets,
+      Advances advances,
+      Clock clock) {
     this.records = records;
     this.read = read;
     this.targets = targets;
+    this.advances = advances;
     this.clock = clock;
   }
 
@@ -68,6 +77,7 @@ public class ScoreAttempt {
             task.version(),
             new Attempt.Outcome(clock.instant(), score.practiceScore(), score.accepted()));
     records.keepJudgement(scored, submitKey, task, score);
+    advances.tell(new LearnerAdvanced(scored.person(), scored.workshop(), scored.unit()));
     return new Scored(scored, score);
   }
 }

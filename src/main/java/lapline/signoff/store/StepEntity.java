@@ -9,8 +9,6 @@ import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.UUID;
 import lapline.signoff.Step;
-import org.hibernate.annotations.JdbcTypeCode;
-import org.hibernate.type.SqlTypes;
 
 /** The row of one step that was taken; rows are only ever added. */
 @Entity
@@ -41,7 +39,6 @@ class StepEntity {
 
   String reason;
 
-  @JdbcTypeCode(SqlTypes.LONG32VARCHAR)
   String evidence;
 
   static StepEntity of(Step s) {
