@@ -1,0 +1,119 @@
+package lapline.practice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.List;
+import lapline.people.NotAllowedException;
+import lapline.people.NotFoundException;
+import org.junit.jupiter.api.Test;
+
+class KeepReadingsTest {
+  private final PracticeShop shop = new PracticeShop();
+  private final Attempt draft = shop.draft();
+
+  private KeptReadings keep(long since, TypedReading... typed) {
+    return shop.keep.run(shop.apprentice, draft.id(), since, List.of(typed));
+  }
+
+  private static TypedReading typed(String cell, String text, long base) {
+    return new TypedReading(cell, text, base);
+  }
+
+  private List<String> kept() {
+    return shop.attempts.readings(draft.id()).stream()
+        .map(r -> r.cell() + "=" + r.typed())
+        .sorted()
+        .toList();
+  }
+
+  @Test
+  void what_was_typed_is_kept_as_typed_and_shown_back_as_understood() {
+    KeptReadings answer = keep(0, typed("film-after.at1", " 2.4 mil ", 0));
+    assertThat(kept()).containsExactly("film-after.at1=2.4 mil");
+    assertThat(answer.revision()).isEqualTo(1);
+    assertThat(answer.at()).isEqualTo(PracticeShop.NOW);
+    assertThat(answer.cells())
+        .singleElement()
+        .satisfies(c -> assertThat(c.understood()).isEqualTo("61\u00a0µm"));
+  }
+
+  @Test
+  void a_wrong_reading_is_kept_too_and_told() {
+    KeptReadings answer = keep(0, typed("film-after.at1", "abc", 0));
+    assertThat(kept()).containsExactly("film-after.at1=abc");
+    assertThat(answer.problems())
+        .extracting(FieldProblem::cell)
+        .containsExactly("film-after.at1");
+    assertThat(answer.complete()).isTrue();
+  }
+
+  @Test
+  void two_windows_merge_reading_by_reading() {
+    keep(0, typed("film-after.at1", "61", 0));
+    KeptReadings second = keep(0, typed("film-after.at2", "62", 0));
+    assertThat(kept()).containsExactly("film-after.at1=61", "film-after.at2=62");
+    assertThat(second.conflicts()).isEmpty();
+    assertThat(second.cells())
+        .as("what the other window wrote comes with the answer")
+        .extracting(KeptReadings.KeptCell::cell)
+        .containsExactlyInAnyOrder("film-after.at1", "film-after.at2");
+  }
+
+  @Test
+  void two_values_at_one_place_are_told_and_neither_is_lost() {
+    keep(0, typed("film-after.at1", "61", 0));
+    KeptReadings second = keep(0, typed("film-after.at1", "71", 0), typed("fan-width", "250", 0));
+    assertThat(second.conflicts())
+        .containsExactly(new KeptReadings.Conflict("film-after.at1", "71", "61", 1));
+    assertThat(kept()).containsExactly("fan-width=250", "film-after.at1=61");
+    assertThat(keep(2, typed("film-after.at1", "71", 1)).complete()).isTrue();
+    assertThat(kept()).contains("film-after.at1=71");
+  }
+
+  @Test
+  void the_same_value_from_two_windows_is_no_conflict_and_no_change() {
+    keep(0, typed("film-after.at1", "61", 0));
+    KeptReadings second = keep(1, typed("film-after.at1", "61", 0));
+    assertThat(second.complete()).isTrue();
+    assertThat(second.revision()).isEqualTo(1);
+  }
+
+  @Test
+  void a_reading_taken_out_stays_known_so_that_a_late_window_cannot_put_it_back_unseen() {
+    keep(0, typed("film-after.at1", "61", 0));
+    keep(1, typed("film-after.at1", "", 1));
+    assertThat(keep(1, typed("film-after.at1", "61.5", 1)).conflicts())
+        .extracting(KeptReadings.Conflict::theirs)
+        .containsExactly("");
+  }
+
+  @Test
+  void what_the_task_has_no_place_for_and_what_is_too_long_is_refused_by_name() {
+    KeptReadings answer =
+        keep(
+            0,
+            typed("film-after.at9", "61", 0),
+            typed("shine-left.at1", "dull", 0),
+            typed("fan-width", "2".repeat(201), 0));
+    assertThat(answer.refused())
+        .extracting(FieldProblem::key)
+        .containsExactly("entry.no-such-place", "entry.no-such-place", "entry.too-long");
+    assertThat(kept()).isEmpty();
+  }
+
+  @Test
+  void only_the_apprentice_writes_and_only_while_it_is_a_draft() {
+    List<TypedReading> one = List.of(typed("fan-width", "250", 0));
+    assertThatThrownBy(() -> shop.keep.run(shop.other, draft.id(), 0, one))
+        .isInstanceOf(NotAllowedException.class);
+    assertThatThrownBy(() -> shop.keep.run(shop.instructor, draft.id(), 0, one))
+        .isInstanceOf(NotAllowedException.class);
+    assertThatThrownBy(() -> shop.keep.run(shop.stranger, draft.id(), 0, one))
+        .isInstanceOf(NotFoundException.class);
+    shop.attempts.changeState(draft.id(), Attempt.State.SCORED);
+    assertThatThrownBy(() -> shop.keep.run(shop.apprentice, draft.id(), 0, one))
+        .isInstanceOf(NotAllowedException.class)
+        .hasMessage("entry.not-draft");
+  }
+}

@@ -1,0 +1,83 @@
+package lapline.practice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.UUID;
+import lapline.people.NotAllowedException;
+import lapline.people.NotFoundException;
+import lapline.trade.measure.TargetRange;
+import org.junit.jupiter.api.Test;
+
+class TargetsInForceTest {
+  private final PracticeShop shop = new PracticeShop();
+
+  private Criterion pressure(UUID gunCard) {
+    PracticeTask task = shop.tasks.find(PracticeShop.TASK).orElseThrow();
+    return shop.inForce.apply(shop.apprentice, task, gunCard).criterion("pressure").orElseThrow();
+  }
+
+  private void sheet(String target) {
+    assertThat(
+            shop.change.run(
+                shop.instructor, PracticeShop.TASK, "pressure", target, "Sheet 1", "Because"))
+        .isEmpty();
+  }
+
+  private UUID card(String pressure) {
+    GunCard.Ranges ranges = new GunCard.Ranges("", pressure, "", "", "");
+    assertThat(shop.cards.add(shop.instructor, "Gravity gun", ranges)).isEmpty();
+    return shop.cards.inUse(shop.apprentice).get(0).id();
+  }
+
+  @Test
+  void the_task_file_holds_where_nobody_says_otherwise() {
+    assertThat(pressure(null).target()).isEqualTo(new TargetRange(150e3, 180e3));
+    assertThat(pressure(card("")).target()).isEqualTo(new TargetRange(150e3, 180e3));
+  }
+
+  @Test
+  void the_data_sheet_goes_before_the_task_and_the_gun_card_before_the_sheet() {
+    sheet("160 to 170");
+    assertThat(pressure(null).target()).isEqualTo(new TargetRange(160e3, 170e3));
+    assertThat(pressure(null).source()).isEqualTo("Sheet 1");
+    Criterion byCard = pressure(card("140 to 150"));
+    assertThat(byCard.target()).isEqualTo(new TargetRange(140e3, 150e3));
+    assertThat(byCard.source()).isEqualTo("Gravity gun");
+  }
+
+  @Test
+  void a_newer_target_retires_the_older_and_both_stay_in_the_history() {
+    sheet("160 to 170");
+    sheet("at least 160 kPa");
+    assertThat(pressure(null).target()).isEqualTo(TargetRange.atLeast(160e3));
+    assertThat(shop.change.history(shop.instructor, PracticeShop.TASK))
+        .extracting(TargetOverride::target, TargetOverride::inForce)
+        .containsExactlyInAnyOrder(
+            org.assertj.core.api.Assertions.tuple("160 to 170 kPa", false),
+            org.assertj.core.api.Assertions.tuple("at least 160 kPa", true));
+    shop.change.retire(shop.instructor, PracticeShop.TASK, "pressure");
+    assertThat(pressure(null).target()).isEqualTo(new TargetRange(150e3, 180e3));
+  }
+
+  @Test
+  void a_target_that_is_no_range_or_gives_no_reason_is_sent_back_field_by_field() {
+    assertThat(
+            shop.change.run(shop.instructor, PracticeShop.TASK, "pressure", "much", " ", "Because"))
+        .extracting(FieldProblem::cell)
+        .containsExactly("target", "sheet");
+    assertThatThrownBy(
+            () -> shop.change.run(shop.apprentice, PracticeShop.TASK, "pressure", "1", "a", "b"))
+        .isInstanceOf(NotAllowedException.class);
+  }
+
+  @Test
+  void a_card_of_another_workshop_is_not_there() {
+    shop.cards.add(
+        shop.stranger, "Theirs", new GunCard.Ranges("", "100 to 110", "", "", ""));
+    UUID theirs = shop.cards.inUse(shop.stranger).get(0).id();
+    assertThatThrownBy(() -> pressure(theirs)).isInstanceOf(NotFoundException.class);
+    assertThatThrownBy(() -> shop.start.run(shop.apprentice, PracticeShop.TASK, theirs, ""))
+        .isInstanceOf(NotFoundException.class);
+  }
+}
