@@ -42,9 +42,7 @@ class KeepReadingsTest {
   void a_wrong_reading_is_kept_too_and_told() {
     KeptReadings answer = keep(0, typed("film-after.at1", "abc", 0));
     assertThat(kept()).containsExactly("film-after.at1=abc");
-    assertThat(answer.problems())
-        .extracting(FieldProblem::cell)
-        .containsExactly("film-after.at1");
+    assertThat(answer.problems()).extracting(FieldProblem::cell).containsExactly("film-after.at1");
     assertThat(answer.complete()).isTrue();
   }
 

@@ -18,7 +18,9 @@ import lapline.people.Person;
 import lapline.people.Role;
 import lapline.trade.measure.UnitSystem;
 
-/** An invented workshop with one small task and its people, wired by hand around records in memory. */
+/**
+ * An invented workshop with one small task and its people, wired by hand around records in memory.
+ */
 final class PracticeShop {
   static final String TASK = "clear/small";
   static final Instant NOW = Instant.parse("2031-03-04T14:05:00Z");

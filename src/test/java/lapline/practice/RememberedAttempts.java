@@ -93,8 +93,7 @@ final class RememberedAttempts implements AttemptRecords {
   @Override
   public void keep(UUID attempt, long revision, Instant at, Map<String, String> typed) {
     typed.forEach(
-        (cell, text) ->
-            readings.get(attempt).put(cell, new KeptReading(cell, text, at, revision)));
+        (cell, text) -> readings.get(attempt).put(cell, new KeptReading(cell, text, at, revision)));
     change(attempt, attempts.get(attempt).state(), revision, attempts.get(attempt).outcome());
   }
 

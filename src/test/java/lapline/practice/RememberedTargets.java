@@ -68,8 +68,7 @@ final class RememberedTargets implements TargetRecords {
     cards.replaceAll(
         c ->
             c.id().equals(card)
-                ? new GunCard(
-                    c.id(), c.workshop(), c.name(), c.ranges(), c.madeBy(), c.made(), at)
+                ? new GunCard(c.id(), c.workshop(), c.name(), c.ranges(), c.madeBy(), c.made(), at)
                 : c);
   }
 }

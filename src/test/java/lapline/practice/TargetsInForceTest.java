@@ -73,8 +73,7 @@ class TargetsInForceTest {
 
   @Test
   void a_card_of_another_workshop_is_not_there() {
-    shop.cards.add(
-        shop.stranger, "Theirs", new GunCard.Ranges("", "100 to 110", "", "", ""));
+    shop.cards.add(shop.stranger, "Theirs", new GunCard.Ranges("", "100 to 110", "", "", ""));
     UUID theirs = shop.cards.inUse(shop.stranger).get(0).id();
     assertThatThrownBy(() -> pressure(theirs)).isInstanceOf(NotFoundException.class);
     assertThatThrownBy(() -> shop.start.run(shop.apprentice, PracticeShop.TASK, theirs, ""))
