@@ -1,0 +1,58 @@
+package lapline.signoff;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.transaction.Transactional;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Locale;
+import java.util.Optional;
+import lapline.people.PeopleRecords;
+import lapline.people.Person;
+import lapline.people.Workshop;
+
+/** Tells whoever holds the code of a sign-off what it is worth now, and little else. */
+@ApplicationScoped
+public class CheckSignOff {
+  private SignOffRecords records;
+  private PeopleRecords people;
+  private Skills skills;
+  private Clock clock;
+
+  protected CheckSignOff() {}
+
+  @Inject
+  public CheckSignOff(SignOffRecords records, PeopleRecords people, Skills skills, Clock clock) {
+    this.records = records;
+    this.people = people;
+    this.skills = skills;
+    this.clock = clock;
+  }
+
+  /** Days are those of the workshop's zone. */
+  public record Answer(
+      SignOff.Standing standing,
+      String name,
+      String workshop,
+      String allows,
+      LocalDate granted,
+      LocalDate expires) {}
+
+  @Transactional
+  public Optional<Answer> run(String code) {
+    return records.byCode(code.strip().toLowerCase(Locale.ROOT)).map(this::answer);
+  }
+
+  private Answer answer(SignOff signOff) {
+    Workshop workshop = people.workshop(signOff.workshop()).orElseThrow();
+    ZoneId zone = workshop.zone();
+    return new Answer(
+        signOff.at(clock.instant()),
+        people.person(signOff.person()).map(Person::name).orElse(""),
+        workshop.name(),
+        skills.find(signOff.skill()).map(Skill::allows).orElse(signOff.skill()),
+        LocalDate.ofInstant(signOff.granted(), zone),
+        LocalDate.ofInstant(signOff.expires(), zone));
+  }
+}
