@@ -1,0 +1,195 @@
+package lapline.journeys;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Dimension;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.WindowType;
+
+/** An apprentice writes down a panel at the bench, phone in hand, and has it scored. */
+class EntryJourneyIT extends Journey {
+  private static final String TASK = "/learn/start?task=clear/two-coats";
+  private static final Dimension PHONE = new Dimension(390, 844);
+
+  private void begin(String apprentice) {
+    browser.manage().window().setSize(PHONE);
+    signIn(apprentice);
+    open(TASK);
+    press("start:go");
+    until(By.id("r-gun-pressure"));
+  }
+
+  private WebElement field(String id) {
+    return until(By.id(id));
+  }
+
+  private String value(String id) {
+    return field(id).getDomProperty("value");
+  }
+
+  private String says(String id) {
+    return browser.findElement(By.id(id + "-says")).getText().replace('\u00a0', ' ');
+  }
+
+  private void write(String id, CharSequence... keys) {
+    field(id).clear();
+    field(id).sendKeys(keys);
+  }
+
+  private void untilSays(String id, String text) {
+    waiting().until(d -> says(id).contains(text));
+  }
+
+  private void untilSaved() {
+    waiting()
+        .until(
+            d ->
+                d.findElements(By.cssSelector(".cell.unsent")).isEmpty()
+                    && d.findElement(By.id("saved")).getText().startsWith("Saved"));
+  }
+
+  private void paste(String id, String block) {
+    browser.executeScript(
+        "const data = new DataTransfer(); data.setData('text', arguments[1]);"
+            + "document.getElementById(arguments[0]).dispatchEvent("
+            + "new ClipboardEvent('paste', {clipboardData: data, bubbles: true, cancelable: true}));",
+        id,
+        block);
+  }
+
+  @Test
+  void a_panel_is_written_down_kept_as_typed_and_scored() {
+    begin("apprentice4");
+    isAccessible();
+    write("r-gun-pressure", "24 psi", Keys.ENTER);
+    assertThat(browser.switchTo().activeElement().getDomAttribute("id")).isEqualTo("r-fan-width");
+    write("r-fan-width", "25,0 cm");
+    untilSays("r-gun-pressure", "165.5 kPa");
+    untilSays("r-fan-width", "250 mm");
+    write("r-humidity", "200 %");
+    untilSays("r-humidity", "the most is 100 %");
+    isAccessible();
+    picture("entry-390");
+
+    paste("r-film-before-at1", "101\t161\n102\t158,5\n100\t160\n");
+    untilSays("r-film-after-at2", "158.5 µm");
+    untilSaved();
+    browser.navigate().refresh();
+    assertThat(value("r-film-after-at3")).isEqualTo("160");
+    assertThat(value("r-gun-pressure")).isEqualTo("24 psi");
+    assertThat(says("r-humidity")).contains("the most is 100 %");
+
+    press("score");
+    until(By.cssSelector(".errors"));
+    assertThat(browser.findElement(By.cssSelector(".errors")).getText())
+        .contains("Relative humidity")
+        .contains("the most is 100");
+    assertThat(value("r-humidity")).isEqualTo("200 %");
+    isAccessible();
+    write("r-humidity", "55");
+    press("score");
+    waiting().until(d -> d.getCurrentUrl().contains("/learn/result"));
+  }
+
+  @Test
+  void the_keyboard_alone_goes_down_a_column_and_lights_the_place() {
+    begin("apprentice5");
+    field("r-film-after-at1").sendKeys("160", Keys.ENTER, "161", Keys.ENTER);
+    assertThat(browser.switchTo().activeElement().getDomAttribute("id"))
+        .isEqualTo("r-film-after-at3");
+    assertThat(browser.findElements(By.cssSelector("[data-spot].lit")))
+        .extracting(e -> e.getDomAttribute("data-spot"))
+        .containsOnly("3");
+    untilSaved();
+    picture("entry-390-lit");
+    browser.manage().window().setSize(new Dimension(820, 1180));
+    picture("entry-820");
+    browser.manage().window().setSize(new Dimension(1440, 900));
+    picture("entry-1440");
+  }
+
+  @Test
+  void a_block_that_does_not_fit_is_told_and_nothing_is_pasted() {
+    begin("apprentice7");
+    paste("r-film-after-at11", "1\n2\n3\n");
+    waiting().until(d -> d.findElement(By.id("trouble")).getText().contains("Nothing was pasted"));
+    assertThat(value("r-film-after-at11")).isEmpty();
+    paste("r-film-after-at1", "1\n".repeat(5001));
+    waiting().until(d -> d.findElement(By.id("trouble")).getText().contains("more than 10,000"));
+  }
+
+  @Test
+  void two_windows_that_write_at_one_place_are_told_and_the_person_chooses() {
+    begin("apprentice8");
+    String first = browser.getWindowHandle();
+    String page = browser.getCurrentUrl();
+    browser.switchTo().newWindow(WindowType.TAB);
+    browser.get(page);
+    write("r-fan-width", "240");
+    untilSaved();
+    browser.switchTo().window(first);
+    write("r-fan-width", "250");
+    WebElement clash = until(By.cssSelector(".clash"));
+    assertThat(clash.getText()).contains("Another window wrote “240”").contains("“250”");
+    isAccessible();
+    clash.findElements(By.tagName("button")).get(0).click();
+    untilSaved();
+    browser.navigate().refresh();
+    assertThat(value("r-fan-width")).isEqualTo("250");
+  }
+
+  @Test
+  void signed_out_in_mid_entry_nothing_is_lost() {
+    begin("apprentice10");
+    String page = browser.getCurrentUrl();
+    browser.manage().deleteAllCookies();
+    write("r-fan-width", "245");
+    waiting().until(d -> d.findElement(By.id("trouble")).getText().contains("nothing is lost"));
+    isAccessible();
+    signIn("apprentice10");
+    browser.get(page);
+    untilSaved();
+    browser.navigate().refresh();
+    assertThat(value("r-fan-width")).isEqualTo("245");
+  }
+
+  @Test
+  void readings_come_from_a_file_after_a_look_at_them() throws IOException {
+    begin("apprentice11");
+    Path file = Files.createTempFile("readings", ".csv");
+    Files.writeString(
+        file, "Place;Film before (µm);Film after (mil);Operator\n1;100;6,3\n2;101;much\n14;1;1\n");
+    open("/learn/import?" + browser.getCurrentUrl().replaceAll(".*\\?", ""));
+    isAccessible();
+    until(By.id("upload:file")).sendKeys(file.toString());
+    press("upload:go");
+    until(By.id("mapping:take"));
+    isAccessible();
+    picture("import-390");
+    assertThat(text())
+        .contains("160 µm".replace(' ', '\u00a0'))
+        .contains("“much” is not a reading")
+        .contains("2 values have no place on this panel");
+    press("mapping:take");
+    untilText("4 readings taken from the file");
+    assertThat(value("r-film-after-at1")).isEqualTo("6,3 mil");
+    assertThat(value("r-film-after-at2")).isEqualTo("much");
+  }
+
+  @Test
+  void without_scripts_the_form_saves_too() {
+    begin("apprentice12");
+    // set without an event, so that no script of the page knows of it and only the form sends it
+    browser.executeScript("document.getElementById('r-fan-width').value = '10 in';");
+    press("score");
+    until(By.cssSelector(".errors"));
+    assertThat(value("r-fan-width")).isEqualTo("10 in");
+    assertThat(text()).contains("is needed before the panel can be scored");
+  }
+}
