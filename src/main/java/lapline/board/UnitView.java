@@ -1,0 +1,30 @@
+package lapline.board;
+
+import java.util.List;
+import lapline.lessons.NextStep;
+import lapline.lessons.Unit;
+import lapline.practice.Attempt;
+import lapline.practice.PracticeTask;
+import lapline.signoff.Evidence;
+import lapline.signoff.SignOff;
+
+/**
+ * One unit as one learner sees it: what there is, what is done, what is next.
+ *
+ * @param panels the last panels of the unit, newest first
+ * @param evidence what speaks for the unit's skill
+ * @param signOff the latest sign-off; null where there is none
+ * @param standing what it is worth now; null where there is none
+ */
+public record UnitView(
+    Unit unit,
+    NextStep next,
+    int checksRight,
+    int checks,
+    boolean lessonRead,
+    List<PracticeTask> tasks,
+    Attempt draft,
+    List<Attempt> panels,
+    Evidence evidence,
+    SignOff signOff,
+    SignOff.Standing standing) {}
