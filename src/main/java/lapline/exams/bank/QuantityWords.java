@@ -44,10 +44,17 @@ final class QuantityWords {
 
   /** Empty when the text is no quantity of this dimension. */
   static Optional<Quantity> read(String text, Dimension dimension) {
+    return unitOf(text).stream()
+        .filter(unit -> unit.dimension() == dimension)
+        .flatMap(unit -> in(text, unit).stream())
+        .findFirst();
+  }
+
+  private static Optional<Quantity> in(String text, Unit unit) {
     String plain = text.replace("⅜", " 3/8").replace("⅛", " 1/8").replace("⅝", " 5/8");
-    return QuantityReader.read(plain.replace("⅞", " 7/8"), dimension, UnitSystem.METRIC)
+    return QuantityReader.read(plain.replace("⅞", " 7/8"), unit.dimension(), UnitSystem.METRIC)
             instanceof Understood u
-        ? Optional.of(new Quantity(u.si(), u.unit()))
+        ? Optional.of(new Quantity(u.si(), unit))
         : Optional.empty();
   }
 
@@ -60,6 +67,8 @@ final class QuantityWords {
     String spelling = m.group(1).strip();
     return spelling.isEmpty()
         ? List.of(Unit.PLAIN)
-        : MOST_LIKELY_FIRST.stream().flatMap(d -> Unit.spelt(spelling, d).stream()).toList();
+        : MOST_LIKELY_FIRST.stream().flatMap(d -> Unit.spelt(spelling, d).stream())
+            .filter(unit -> unit != Unit.KELVIN)
+            .toList();
   }
 }

@@ -112,8 +112,10 @@ class BankReaderTest {
   void an_answer_may_be_given_for_both_systems() throws IOException {
     Bank bank = read(WHOLE).bank("clear").orElseThrow();
     NumberItem item = (NumberItem) bank.of(ItemKind.NUMBER).get(0);
-    assertThat(item.answer().metric()).isEqualTo(new Quantity(0.013, Unit.MILLIMETRE));
-    assertThat(item.answer().us()).isEqualTo(new Quantity(0.0127, Unit.INCH));
+    assertThat(item.answer().metric()).extracting(Quantity::unit, Quantity::written)
+        .containsExactly(Unit.MILLIMETRE, "13\u00a0mm");
+    assertThat(item.answer().us()).extracting(Quantity::unit, Quantity::written)
+        .containsExactly(Unit.INCH, "0.5\u00a0in");
   }
 
   @Test
@@ -149,7 +151,7 @@ class BankReaderTest {
 
   @Test
   void a_calculation_that_lacks_a_value_is_refused() throws IOException {
-    refused("solids: 40 %", "solid: 40 %", "values:", "needs the value 'solids'");
+    refused("solids: 40 %", "solid: 40 %", "id: two-coats", "needs the value 'solids'");
   }
 
   @Test
@@ -164,7 +166,7 @@ class BankReaderTest {
 
   @Test
   void two_items_of_one_name_are_refused() throws IOException {
-    refused("- id: dry", "- id: tack", "kind: number", "is 'tack' too");
+    refused("- id: dry", "- id: tack", "id: tack\n    kind: number", "is 'tack' too");
   }
 
   @Test
