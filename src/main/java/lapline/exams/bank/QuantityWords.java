@@ -67,7 +67,8 @@ final class QuantityWords {
     String spelling = m.group(1).strip();
     return spelling.isEmpty()
         ? List.of(Unit.PLAIN)
-        : MOST_LIKELY_FIRST.stream().flatMap(d -> Unit.spelt(spelling, d).stream())
+        : MOST_LIKELY_FIRST.stream()
+            .flatMap(d -> Unit.spelt(spelling, d).stream())
             .filter(unit -> unit != Unit.KELVIN)
             .toList();
   }

@@ -112,9 +112,11 @@ class BankReaderTest {
   void an_answer_may_be_given_for_both_systems() throws IOException {
     Bank bank = read(WHOLE).bank("clear").orElseThrow();
     NumberItem item = (NumberItem) bank.of(ItemKind.NUMBER).get(0);
-    assertThat(item.answer().metric()).extracting(Quantity::unit, Quantity::written)
+    assertThat(item.answer().metric())
+        .extracting(Quantity::unit, Quantity::written)
         .containsExactly(Unit.MILLIMETRE, "13\u00a0mm");
-    assertThat(item.answer().us()).extracting(Quantity::unit, Quantity::written)
+    assertThat(item.answer().us())
+        .extracting(Quantity::unit, Quantity::written)
         .containsExactly(Unit.INCH, "0.5\u00a0in");
   }
 
