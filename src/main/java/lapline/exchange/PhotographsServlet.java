@@ -11,7 +11,7 @@ import jakarta.servlet.http.Part;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
+import java.util.Map;
 import java.util.UUID;
 import lapline.people.NotAllowedException;
 import lapline.people.NotFoundException;
@@ -33,7 +33,8 @@ import lapline.practice.photographs.PhotographRefusedException.Reason;
     maxFileSize = CleanPicture.MOST_BYTES + 1L,
     maxRequestSize = 60L * 1024 * 1024)
 public class PhotographsServlet extends HttpServlet {
-  private static final Set<String> PAGES = Set.of("entry", "result");
+  private static final Map<String, String> PAGES =
+      Map.of("entry", "/learn/entry", "result", "/learn/result", "bench", "/teach/bench");
 
   @Inject private transient SignedIn signedIn;
   @Inject private transient LookAfterPhotographs photographs;
@@ -132,8 +133,7 @@ public class PhotographsServlet extends HttpServlet {
     String page = request.getParameter("page");
     String attempt = request.getParameter("attempt");
     return request.getContextPath()
-        + "/learn/"
-        + (page != null && PAGES.contains(page) ? page : "entry")
+        + PAGES.getOrDefault(String.valueOf(page), PAGES.get("entry"))
         + "?attempt="
         + uuid(attempt)
         + "&photograph="

@@ -23,7 +23,7 @@ public record EntryDrawing(
 
   public record Spot(int number, double x, double y, String name) {}
 
-  static EntryDrawing of(PanelOutline panel) {
+  public static EntryDrawing of(PanelOutline panel) {
     double height = panel.height();
     List<PanelOutline.Point> edge =
         panel.outline().isEmpty() ? box(panel.width(), height) : panel.outline();

@@ -1,0 +1,196 @@
+package lapline.grading.pages;
+
+import jakarta.enterprise.context.RequestScoped;
+import jakarta.faces.annotation.ManagedProperty;
+import jakarta.faces.context.FacesContext;
+import jakarta.inject.Inject;
+import jakarta.inject.Named;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import lapline.grading.DefectMark;
+import lapline.grading.GradePanel;
+import lapline.grading.Grading.Decision;
+import lapline.pages.Errors;
+import lapline.pages.Messages;
+import lapline.people.PeopleRecords;
+import lapline.people.Person;
+import lapline.people.Role;
+import lapline.people.SignedIn;
+import lapline.practice.Attempt;
+import lapline.practice.PanelOutline;
+import lapline.practice.PracticeTask;
+import lapline.practice.PracticeTask.RubricItem;
+import lapline.practice.pages.ResultPage;
+import lapline.practice.pages.Say;
+import lapline.trade.measure.Dimension;
+import lapline.trade.measure.Unit;
+
+/** The instructor's bench: is this panel acceptable to the eye? */
+@Named
+@RequestScoped
+public class BenchPage {
+  @Inject private SignedIn signedIn;
+  @Inject private ResultPage result;
+  @Inject private GradePanel grade;
+  @Inject private PeopleRecords people;
+  @Inject private Errors errors;
+  @Inject private Messages messages;
+  @Inject private Say say;
+
+  // known before the form is read, since what is on the page depends on it
+  @Inject
+  @ManagedProperty("#{param.attempt}")
+  private String attemptId;
+
+  private boolean judged;
+  private BenchForm form;
+  private List<DefectMark> defects;
+  private String spotProblem = "";
+  private final Map<String, String> problems = new HashMap<>();
+
+  /** A panel without numbers is not for the bench yet. */
+  public String open() {
+    signedIn.person().mustBe(Role.INSTRUCTOR);
+    result.setAttemptId(attemptId);
+    judged = result.load() == null;
+    if (judged) {
+      return null;
+    }
+    errors.news("grading.bench.not-scored");
+    return "/teach/needs.xhtml?faces-redirect=true";
+  }
+
+  /** The numbers in short. */
+  public ResultPage getResult() {
+    if (!judged) {
+      open();
+    }
+    return result;
+  }
+
+  public String getTitle() {
+    Attempt attempt = getResult().getAttempt();
+    long score = Math.round(attempt.outcome().practiceScore());
+    return switch (attempt.state()) {
+      case ACCEPTED -> messages.say("grading.bench.title.again-accepted", score);
+      case RETURNED -> messages.say("grading.bench.title.again-returned", score);
+      default ->
+          messages.say(
+              attempt.outcome().accepted()
+                  ? "grading.bench.title.accepted"
+                  : "grading.bench.title.not-yet",
+              score);
+    };
+  }
+
+  public String getApprentice() {
+    Attempt attempt = getResult().getAttempt();
+    return people.names(Set.of(attempt.person())).getOrDefault(attempt.person(), "");
+  }
+
+  /** Places one more defect where it was tapped or said. */
+  public void place() {
+    PracticeTask task = getResult().getTask();
+    Optional<PanelOutline.Point> spot =
+        new DefectSpot(form(), task.panel(), signedIn.person().units()).found();
+    String kind = form().text("kind");
+    if (task.defects().stream().noneMatch(k -> k.id().equals(kind))) {
+      spotProblem = messages.get("grading.bench.kind-missing");
+    } else if (spot.isEmpty()) {
+      spotProblem = messages.get("grading.bench.spot-missing");
+    } else if (defects().size() >= BenchForm.MOST_DEFECTS) {
+      spotProblem = messages.say("grading.bench.too-many", BenchForm.MOST_DEFECTS);
+    } else {
+      defects().add(new DefectMark(kind, spot.get().x(), spot.get().y(), form().note()));
+    }
+  }
+
+  public String accept() {
+    return decide(Decision.ACCEPTED, "grading.bench.accepted");
+  }
+
+  public String giveBack() {
+    return decide(Decision.RETURNED, "grading.bench.returned");
+  }
+
+  private String decide(Decision decision, String news) {
+    Person by = signedIn.person();
+    var bench = new GradePanel.Bench(decision, getRemark(), form().marks(), defects());
+    List<GradePanel.Refusal> refusals = grade.run(by, getResult().getAttempt().id(), bench);
+    refusals.forEach(this::tell);
+    if (!refusals.isEmpty()) {
+      return null;
+    }
+    errors.news(news, getApprentice(), getResult().getTask().title());
+    return "/teach/needs.xhtml?faces-redirect=true";
+  }
+
+  private void tell(GradePanel.Refusal refusal) {
+    boolean aboutRemark = refusal.key().contains("remark");
+    String field =
+        !refusal.item().isEmpty()
+            ? "mark-" + refusal.item()
+            : aboutRemark ? "remark" : refusal.key().endsWith("defect") ? "defects" : null;
+    errors.add(field, refusal.key(), refusal.label());
+    if (field != null) {
+      problems.put(field, messages.say(refusal.key(), refusal.label()));
+    }
+  }
+
+  /** What is wrong with a field; empty where nothing is. */
+  public String problem(String field) {
+    return problems.getOrDefault(field, "");
+  }
+
+  public boolean isMarked(RubricItem item, int mark) {
+    return Integer.valueOf(mark).equals(form().marks().get(item.id()));
+  }
+
+  public DefectMap getMap() {
+    return DefectMap.of(getResult().getTask(), defects(), say.writer());
+  }
+
+  /** The placed defects as hidden fields carry them. */
+  public List<String> getLines() {
+    return defects().stream().map(BenchForm::line).toList();
+  }
+
+  /** Text of a field as it was sent. */
+  public String sent(String field) {
+    return form().text(field);
+  }
+
+  public String getRemark() {
+    return form().text("remark");
+  }
+
+  public String getLengthUnit() {
+    return Unit.preferred(Dimension.LENGTH, signedIn.person().units()).symbol();
+  }
+
+  public String getSpotProblem() {
+    return spotProblem;
+  }
+
+  private List<DefectMark> defects() {
+    if (defects == null) {
+      defects = new ArrayList<>(form().defects());
+    }
+    return defects;
+  }
+
+  private BenchForm form() {
+    if (form == null) {
+      form =
+          new BenchForm(
+              FacesContext.getCurrentInstance()
+                  .getExternalContext()
+                  .getRequestParameterValuesMap());
+    }
+    return form;
+  }
+}
