@@ -26,6 +26,7 @@ final class PartsText {
   private final UnitSystem habit;
   private double si;
   private Unit before;
+  private int parts;
 
   private PartsText(Dimension dimension, UnitSystem habit) {
     this.dimension = dimension;
@@ -34,7 +35,7 @@ final class PartsText {
 
   /**
    * @param text without a sign
-   * @return the sum in SI; empty when the text is not in parts, or they are of another dimension or
+   * @return the sum in SI; empty when the text is not in two parts or more, or they are of another dimension or
    *     order
    */
   static OptionalDouble read(String text, Dimension dimension, UnitSystem habit) {
@@ -62,7 +63,7 @@ final class PartsText {
       }
       end = m.end();
     }
-    return end == text.length() && before != null ? OptionalDouble.of(si) : OptionalDouble.empty();
+    return end == text.length() && parts > 1 ? OptionalDouble.of(si) : OptionalDouble.empty();
   }
 
   private Optional<Unit> unit(String spelling) {
@@ -76,6 +77,7 @@ final class PartsText {
     if (!inOrder || number.isEmpty()) {
       return false;
     }
+    parts++;
     before = unit.get();
     si += before.toSi(number.getAsDouble());
     return true;

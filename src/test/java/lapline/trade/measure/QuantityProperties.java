@@ -35,6 +35,7 @@ class QuantityProperties {
         Understood read =
             (Understood) QuantityReader.read("3 " + spelling, unit.dimension(), UnitSystem.US);
         assertThat(read.si()).as(spelling).isEqualTo(unit.toSi(3));
+        assertThat(read.unit()).as(spelling).isEqualTo(unit);
       }
     }
   }
