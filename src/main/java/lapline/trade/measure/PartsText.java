@@ -35,8 +35,8 @@ final class PartsText {
 
   /**
    * @param text without a sign
-   * @return the sum in SI; empty when the text is not in two parts or more, or they are of another dimension or
-   *     order
+   * @return the sum in SI; empty when the text is not in two parts or more, or they are of another
+   *     dimension or order
    */
   static OptionalDouble read(String text, Dimension dimension, UnitSystem habit) {
     Matcher colons = COLONS.matcher(text);
