@@ -42,6 +42,14 @@ public class ProblemMapper implements ExceptionMapper<Throwable> {
       if (t instanceof RefusedException refused) {
         return say(refused.status(), refused.key(), refused.values());
       }
+      if (t instanceof InvalidException invalid) {
+        return new ProblemDetail(
+            "about:blank",
+            words.get("exchange.title.422"),
+            422,
+            words.get(invalid.key()),
+            invalid.errors());
+      }
       if (t instanceof JsonProcessingException json) {
         return notJson(json);
       }

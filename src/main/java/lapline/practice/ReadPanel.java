@@ -47,7 +47,7 @@ public class ReadPanel {
   }
 
   /** What keeps a panel from being scored: wrong readings, and those the task cannot do without. */
-  List<FieldProblem> problemsBeforeScoring(PracticeTask task, PanelReading reading) {
+  public List<FieldProblem> problemsBeforeScoring(PracticeTask task, PanelReading reading) {
     List<FieldProblem> problems = new ArrayList<>(reading.problems());
     task.sections().stream()
         .flatMap(s -> s.fields().stream())

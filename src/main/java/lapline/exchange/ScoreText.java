@@ -1,0 +1,106 @@
+package lapline.exchange;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.List;
+import lapline.practice.Criterion;
+import lapline.practice.PanelScore;
+import lapline.practice.PanelScore.Finding;
+import lapline.practice.PanelScore.Result;
+import lapline.practice.pages.PhraseWriter;
+
+/**
+ * A panel's score as programs get it: numbers in SI, and the same in a person's words and units.
+ */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record ScoreText(
+    double practiceScore,
+    boolean accepted,
+    List<String> standing,
+    List<Judged> criteria,
+    List<Cause> findings,
+    FilmShare film,
+    String scorer) {
+
+  /** One criterion. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record Judged(
+      String criterion,
+      String label,
+      boolean judged,
+      String verdict,
+      Double conformance,
+      Double value,
+      Double standardUncertainty,
+      String shown,
+      String target,
+      boolean critical,
+      double weight,
+      Double points,
+      List<String> missing,
+      String advice) {}
+
+  /** One likely cause. */
+  public record Cause(
+      String id,
+      double support,
+      String cause,
+      List<String> evidence,
+      String change,
+      List<String> rivals) {}
+
+  /** The dry film over the panel, in metres and shares of its area. */
+  public record FilmShare(
+      double mean, double spread, double shareInside, double shareLow, double shareHigh) {}
+
+  static ScoreText of(PanelScore score, PhraseWriter writer) {
+    return new ScoreText(
+        score.practiceScore(),
+        score.accepted(),
+        score.standing(),
+        score.results().stream().map(r -> judged(r, writer)).toList(),
+        score.findings().stream().map(f -> cause(f, writer)).toList(),
+        film(score),
+        score.scorer());
+  }
+
+  private static Judged judged(Result r, PhraseWriter writer) {
+    Criterion c = r.criterion();
+    boolean yes = r.judged();
+    return new Judged(
+        c.id(),
+        c.label(),
+        yes,
+        yes ? r.verdict().name().toLowerCase(java.util.Locale.ROOT) : null,
+        yes ? r.conformance() : null,
+        yes ? r.value() : null,
+        yes ? r.standardUncertainty() : null,
+        yes ? writer.quantity(r.value(), r.standardUncertainty(), c.dimension()) : null,
+        writer.range(r.target(), c.dimension()),
+        c.critical(),
+        c.weight(),
+        yes ? r.points() : null,
+        r.missing(),
+        r.advice() == null ? null : writer.phrase(r.advice()));
+  }
+
+  private static Cause cause(Finding f, PhraseWriter writer) {
+    return new Cause(
+        f.id(),
+        f.support(),
+        writer.phrase(f.cause()),
+        f.evidence().stream().map(writer::phrase).toList(),
+        writer.phrase(f.change()),
+        f.rivals().stream().map(r -> writer.phrase(r.cause())).toList());
+  }
+
+  private static FilmShare film(PanelScore score) {
+    return score.film() == null
+        ? null
+        : new FilmShare(
+            score.film().mean(),
+            score.film().spread(),
+            score.film().shareInside(),
+            score.film().shareLow(),
+            score.film().shareHigh());
+  }
+}
