@@ -5,7 +5,7 @@ import java.util.List;
 /** Names where on a panel an area lies, as a person at the panel would; gives a message key. */
 final class AreaName {
   /** An area that reaches over this share of the panel runs along it. */
-  private static final double RUNS_ALONG = 0.6;
+  private static final double RUNS_ALONG = 0.7;
 
   private static final double WHOLE = 0.8;
   private static final double LARGE = 0.5;

@@ -1,6 +1,7 @@
 package lapline.practice.fit;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -39,7 +40,6 @@ final class CauseContest {
 
   private final PlacedFilm film;
   private final DistanceEvidence distances;
-  private final SteadyHand scatter;
   private final List<FilmPattern> patterns;
   private final Map<FilmPattern, double[][]> columns = new IdentityHashMap<>();
   private final Map<FilmPattern, double[][]> whitened = new IdentityHashMap<>();
@@ -50,22 +50,32 @@ final class CauseContest {
   CauseContest(PlacedFilm film, Technique technique) {
     this.film = film;
     this.distances = new DistanceEvidence(technique, film.mean);
-    this.scatter = new SteadyHand(film, technique.fanWidth());
     this.patterns = FilmPatterns.on(film.width, film.height, technique);
-    Set<Cause> possible = EnumSet.noneOf(Cause.class);
+    this.possibleCauses = possible(patterns).size();
+    List<double[]> all = new ArrayList<>(List.of(film.film, LEVEL.at(film.x, film.y)));
     for (FilmPattern p : patterns) {
       double[][] at = p.shapes().stream().map(s -> s.at(film.x, film.y)).toArray(double[][]::new);
       columns.put(p, at);
-      whitened.put(p, Stream.of(at).map(scatter::whitened).toArray(double[][]::new));
+      all.addAll(List.of(at));
+    }
+    double[][] white =
+        new SteadyHand(film, technique.fanWidth()).whitened(all.toArray(double[][]::new));
+    this.level = FilmRegression.of(white[0]).with(white[1]);
+    int next = 2;
+    for (FilmPattern p : patterns) {
+      whitened.put(p, Arrays.copyOfRange(white, next, next += p.shapes().size()));
+    }
+    this.verdicts = judged(found());
+  }
+
+  private static Set<Cause> possible(List<FilmPattern> patterns) {
+    Set<Cause> possible = EnumSet.noneOf(Cause.class);
+    for (FilmPattern p : patterns) {
       Stream.of(p.thicker(), p.thinner())
           .filter(m -> m != null)
           .forEach(m -> possible.add(m.cause()));
     }
-    this.possibleCauses = possible.size();
-    this.level =
-        FilmRegression.of(scatter.whitened(film.film))
-            .with(scatter.whitened(LEVEL.at(film.x, film.y)));
-    this.verdicts = judged(found());
+    return possible;
   }
 
   /**
@@ -126,7 +136,8 @@ final class CauseContest {
       }
     }
     judged.sort(Comparator.comparingDouble((Ranking r) -> -r.leader().size().metres()));
-    double least = BESIDE_THE_LARGEST * judged.get(0).leader().size().metres();
+    double largest = judged.isEmpty() ? 0 : judged.get(0).leader().size().metres();
+    double least = BESIDE_THE_LARGEST * largest;
     return judged.stream().filter(r -> r.leader().size().metres() >= least).toList();
   }
 

@@ -32,10 +32,10 @@ public final class FilmFieldEstimate {
   private static final int FEWEST_PLACES = 4;
 
   /** Length scales tried, as shares of the panel's width and height. */
-  private static final double[] LENGTHS = {0.12, 0.25, 0.5, 1.0};
+  private static final double[] LENGTHS = {0.15, 0.35, 0.8, 2.0};
 
   /** Spreads tried, as shares of that of the readings. */
-  private static final double[] SPREADS = {0.4, 0.7, 1.1, 1.8};
+  private static final double[] SPREADS = {0.5, 1.0, 2.0, 4.0};
 
   private FilmFieldEstimate() {}
 

@@ -1,0 +1,147 @@
+package lapline.practice.fit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.ResourceBundle;
+import java.util.TreeMap;
+import lapline.practice.Cell;
+import lapline.practice.PanelEntry;
+import lapline.practice.PanelOutline;
+import lapline.practice.PanelScore.Finding;
+import lapline.practice.Phrase;
+import lapline.practice.PracticeTask;
+import lapline.practice.Reading;
+import org.junit.jupiter.api.Test;
+
+class SprayFitTest {
+  private static final PanelOutline PANEL = Panels.staggered(24);
+  private static final PracticeTask TASK = Panels.task(PANEL);
+
+  @Test
+  void without_film_there_is_nothing_to_explain() {
+    assertThat(SprayFit.explain(TASK, PanelEntry.of(List.of()))).isEmpty();
+  }
+
+  @Test
+  void the_film_that_lay_there_before_is_taken_off() {
+    Map<Integer, Double> even = everywhere(180e-6);
+    List<Reading> before =
+        even.keySet().stream()
+            .map(p -> Panels.reading(Cell.place("film-before", p), 122e-6, Panels.NOISE))
+            .toList();
+    assertThat(SprayFit.explain(TASK, Panels.entry(even, before.toArray(Reading[]::new))))
+        .isEmpty();
+    assertThat(SprayFit.explain(TASK, Panels.entry(even)))
+        .extracting(Finding::id)
+        .containsExactly("too-much");
+  }
+
+  @Test
+  void wet_film_is_used_where_there_is_no_dry() {
+    List<Reading> wet = new ArrayList<>();
+    for (PanelOutline.Place p : PANEL.places()) {
+      for (int coat = 1; coat <= 2; coat++) {
+        double film = 100e-6 * (1 + 0.4 * p.x() / PANEL.width());
+        wet.add(Panels.reading(Cell.coatPlace("wet-film", coat, p.number()), film, 4e-6));
+      }
+    }
+    assertThat(SprayFit.explain(TASK, PanelEntry.of(wet)))
+        .extracting(Finding::id)
+        .containsExactly("drift-along");
+  }
+
+  @Test
+  void two_places_are_enough_for_the_amount_and_for_no_pattern() {
+    Map<Integer, Double> two = Map.of(1, 30e-6, 24, 34e-6);
+    assertThat(SprayFit.explain(TASK, Panels.entry(two)))
+        .extracting(Finding::id)
+        .containsExactly("too-little");
+  }
+
+  @Test
+  void thin_film_from_a_thin_mix_is_laid_to_the_mix() {
+    // 4 : 1 : 1 wanted; poured with so much reducer that 62 % of the solids are left
+    Finding f = SprayFit.explain(TASK, Panels.entry(everywhere(36e-6), mix(400, 100, 468))).get(0);
+    assertThat(f.id()).isEqualTo("wrong-mix");
+  }
+
+  @Test
+  void thin_film_from_a_right_mix_is_laid_to_the_hand() {
+    Finding f = SprayFit.explain(TASK, Panels.entry(everywhere(36e-6), mix(400, 100, 100))).get(0);
+    assertThat(f.id()).isEqualTo("too-little");
+    assertThat(f.rivals()).isEmpty();
+  }
+
+  @Test
+  void thin_film_from_a_rich_mix_is_laid_to_the_hand() {
+    Finding f = SprayFit.explain(TASK, Panels.entry(everywhere(36e-6), mix(400, 100, 20))).get(0);
+    assertThat(f.id()).isEqualTo("too-little");
+  }
+
+  @Test
+  void the_same_readings_give_the_same_findings() {
+    PanelEntry entry = Panels.entry(Panels.sprayed(Hand.steady(0.07, 0.4).arcing(0.5)), PANEL, 3);
+    assertThat(SprayFit.explain(TASK, entry)).isEqualTo(SprayFit.explain(TASK, entry));
+  }
+
+  @Test
+  void impossible_uncertainties_and_bare_places_do_no_harm() {
+    Map<Integer, Double> film = everywhere(57e-6);
+    List<Reading> readings = new ArrayList<>();
+    film.forEach((p, f) -> readings.add(Panels.reading(Cell.place("film-after", p), f, 0)));
+    readings.add(Panels.reading(Cell.place("film-after", 99), 57e-6, 1e-6));
+    assertThat(SprayFit.explain(TASK, PanelEntry.of(readings))).isEmpty();
+    assertThat(SprayFit.explain(TASK, Panels.entry(everywhere(0)))).isEmpty();
+  }
+
+  @Test
+  void every_sentence_of_every_cause_is_written() {
+    ResourceBundle words = ResourceBundle.getBundle("lapline.messages.cause", Locale.ENGLISH);
+    for (Cause cause : Cause.values()) {
+      assertThat(words.containsKey(cause.key())).as(cause.key()).isTrue();
+      assertThat(words.containsKey(cause.key() + ".change")).as(cause.key()).isTrue();
+    }
+    for (FilmPattern p :
+        FilmPatterns.on(
+            Panels.WIDTH,
+            Panels.HEIGHT,
+            Technique.of(TASK, PanelEntry.of(List.of(Panels.steps(0.05, 0.12, 0.05, 0.15)))))) {
+      for (FilmPattern.Meaning m : new FilmPattern.Meaning[] {p.thicker(), p.thinner()}) {
+        if (m != null) {
+          String key = m.cause().key() + ".evidence" + m.form();
+          assertThat(words.containsKey(key)).as(key).isTrue();
+        }
+      }
+    }
+  }
+
+  @Test
+  void all_that_a_finding_says_has_its_sentence() {
+    ResourceBundle words = ResourceBundle.getBundle("lapline.messages.cause", Locale.ENGLISH);
+    PanelOutline rows = Panels.outline(4, 4);
+    PanelEntry entry = Panels.entry(Panels.sprayed(Hand.steady(0.07, 0.5).arcing(0.5)), rows, 3);
+    for (Finding f : SprayFit.explain(Panels.task(rows), entry)) {
+      for (Phrase said : f.evidence()) {
+        assertThat(words.containsKey(said.key())).as(said.key()).isTrue();
+      }
+    }
+  }
+
+  private static Map<Integer, Double> everywhere(double film) {
+    Map<Integer, Double> all = new TreeMap<>();
+    PANEL.places().forEach(p -> all.put(p.number(), film));
+    return all;
+  }
+
+  private static Reading[] mix(double... millilitres) {
+    Reading[] poured = new Reading[millilitres.length];
+    for (int i = 0; i < poured.length; i++) {
+      poured[i] = Panels.reading(Cell.step("mix-amount", i + 1), millilitres[i] * 1e-6, 4e-6);
+    }
+    return poured;
+  }
+}
