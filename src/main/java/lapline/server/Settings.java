@@ -15,6 +15,7 @@ public record Settings(Path dataFolder, boolean demo, String address) {
   /** The address people use; for links in the log when nothing else is set. */
   private static String addressSet() {
     int port = 8080 + Integer.getInteger("jboss.socket.binding.port-offset", 0);
-    return System.getProperty("lapline.address", "http://localhost:" + port);
+    String set = System.getProperty("lapline.address", "");
+    return set.isBlank() ? "http://localhost:" + port : set.strip();
   }
 }
