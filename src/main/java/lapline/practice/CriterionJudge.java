@@ -10,10 +10,12 @@ import lapline.practice.PanelScore.Result;
 import lapline.practice.PanelScore.Working;
 import lapline.practice.quantity.Averages;
 import lapline.practice.quantity.Measured;
+import lapline.practice.quantity.Measured.DoesNotApply;
 import lapline.practice.quantity.Measured.Missing;
 import lapline.practice.quantity.Measured.Value;
 import lapline.practice.quantity.Measured.Values;
 import lapline.trade.film.FurtherReadings;
+import lapline.trade.measure.Dimension;
 import lapline.trade.measure.Estimate;
 import lapline.trade.measure.Gum;
 import lapline.trade.measure.Summary;
@@ -30,6 +32,9 @@ final class CriterionJudge {
     Measured measured = criterion.measure(task, entry);
     if (measured instanceof Missing missing) {
       return notJudged(criterion, missing.measurands());
+    }
+    if (measured instanceof DoesNotApply) {
+      return notJudged(criterion, List.of());
     }
     Values values = (Values) measured;
     return criterion.judged() == Judged.EACH
@@ -149,7 +154,7 @@ final class CriterionJudge {
       if (more.isPresent() && more.getAsInt() > 0) {
         return Phrase.message(
             "score.advice.more",
-            Phrase.quantity(more.getAsInt(), lapline.trade.measure.Dimension.COUNT));
+            Phrase.quantity(more.getAsInt(), Dimension.COUNT));
       }
     }
     return Phrase.message("score.advice.near-limit");

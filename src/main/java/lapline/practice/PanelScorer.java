@@ -1,16 +1,13 @@
 package lapline.practice;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import lapline.practice.PanelScore.Finding;
 import lapline.practice.PanelScore.Result;
 import lapline.practice.fit.FilmFieldEstimate;
-import lapline.practice.fit.SprayFit;
 import lapline.practice.quantity.Measured;
+import lapline.practice.quantity.PanelQuantities;
 import lapline.trade.measure.Estimate;
 import lapline.trade.measure.Verdict;
 
@@ -29,7 +26,7 @@ public final class PanelScorer {
         task.criteria().stream().map(c -> CriterionJudge.judge(c, task, entry)).toList();
     List<String> standing =
         results.stream()
-            .filter(r -> r.criterion().critical() && !isMet(r))
+            .filter(r -> r.criterion().critical() && !isMet(r) && r.applies())
             .map(r -> r.criterion().id())
             .toList();
     return new PanelScore(
@@ -37,7 +34,7 @@ public final class PanelScorer {
         standing.isEmpty() && results.stream().anyMatch(Result::judged),
         standing,
         results,
-        findings(task, entry, results),
+        PanelFindings.of(task, entry, results),
         film(task, entry),
         VERSION);
   }
@@ -59,35 +56,9 @@ public final class PanelScorer {
     return weights == 0 ? 0 : 100 * points / weights;
   }
 
-  /** What cost most comes first; what only the spray's pattern shows follows its own evidence. */
-  private static List<Finding> findings(PracticeTask task, PanelEntry entry, List<Result> results) {
-    List<Finding> all = new ArrayList<>(TaskFindings.of(task, results));
-    all.addAll(SprayFit.explain(task, entry));
-    all.sort(Comparator.comparingDouble((Finding f) -> -weight(f, task, results)));
-    return all;
-  }
-
-  private static double weight(Finding finding, PracticeTask task, List<Result> results) {
-    String criterion = finding.id().replaceAll("[./].*", "");
-    return results.stream()
-        .filter(r -> r.criterion().id().equals(criterion))
-        .mapToDouble(
-            r -> (1 - r.points()) * r.criterion().weight() * (r.criterion().critical() ? 2 : 1))
-        .findFirst()
-        .orElseGet(() -> finding.support() * filmLoss(results));
-  }
-
-  /** A cause of the film weighs what the film criteria lost. */
-  private static double filmLoss(List<Result> results) {
-    return results.stream()
-        .filter(r -> r.criterion().quantity().startsWith("film-") && r.judged())
-        .mapToDouble(r -> (1 - r.points()) * r.criterion().weight() * 2)
-        .sum();
-  }
-
   private static FilmField film(PracticeTask task, PanelEntry entry) {
     return task.criteria().stream()
-        .filter(c -> c.quantity().equals("film-build"))
+        .filter(c -> c.quantity().equals(PanelQuantities.FILM))
         .findFirst()
         .flatMap(
             c ->

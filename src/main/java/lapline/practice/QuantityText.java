@@ -48,7 +48,6 @@ final class QuantityText {
 
   private static boolean namesUnit(String text, Dimension dimension) {
     boolean needsOne = !Unit.preferred(dimension, UnitSystem.METRIC).symbol().isEmpty();
-    String bare = text.replaceAll("at least|at most|\\bto\\b", "");
-    return !needsOne || !bare.matches("[-+\\d.,/ ]+");
+    return !needsOne || !TargetText.isBare(text);
   }
 }

@@ -53,11 +53,28 @@ public final class FilmFieldEstimate {
     return film.size() < FEWEST_PLACES ? flat(panel, film, target) : kriged(panel, film, target);
   }
 
+  /**
+   * What share of the panel may lie in a range: shares from 0 to 1, each as likely as the next,
+   * rising. The mean and the interval of {@link FilmField} are those of this list.
+   *
+   * @return empty with fewer than 4 places, from which nothing can be said
+   */
+  public static double[] sharesInside(
+      PanelOutline panel, Map<Integer, Estimate> filmByPlace, TargetRange target) {
+    PlacedFilm film = PlacedFilm.on(panel, filmByPlace);
+    return film.size() < FEWEST_PLACES
+        ? new double[0]
+        : draws(panel, fits(film)).sharesInside(target);
+  }
+
+  private static FilmDraws draws(PanelOutline panel, Kriging[] fits) {
+    return new FilmDraws(fits, weights(fits), PanelGrid.over(panel, 11, 8));
+  }
+
   private static FilmField kriged(PanelOutline panel, PlacedFilm film, TargetRange target) {
     Kriging[] fits = fits(film);
-    double[] weights = weights(fits);
-    Kriging likeliest = fits[likeliest(weights)];
-    FilmDraws draws = new FilmDraws(fits, weights, PanelGrid.over(panel, 11, 8));
+    Kriging likeliest = fits[likeliest(weights(fits))];
+    FilmDraws draws = draws(panel, fits);
     double[] shares = draws.sharesInside(target);
     return field(
         panel,

@@ -3,22 +3,27 @@ package lapline.practice.quantity;
 import static lapline.practice.quantity.Recorded.input;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lapline.practice.Cell;
+import lapline.practice.Criterion;
 import lapline.practice.PanelEntry;
+import lapline.practice.PanelScore.Input;
 import lapline.practice.PanelScore.Working;
 import lapline.practice.PracticeTask;
 import lapline.practice.Reading;
+import lapline.practice.fit.FilmFieldEstimate;
+import lapline.practice.quantity.Measured.DoesNotApply;
 import lapline.practice.quantity.Measured.Missing;
 import lapline.practice.quantity.Measured.Value;
 import lapline.practice.quantity.Measured.Values;
-import lapline.trade.film.AreaShare;
 import lapline.trade.film.FilmReadings;
-import lapline.trade.film.GaugeError;
 import lapline.trade.film.Iso19840;
 import lapline.trade.film.PlanOutcome;
+import lapline.trade.film.RestrictionLevel;
+import lapline.trade.film.SspcPa2;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.Estimate;
 import lapline.trade.measure.Summary;
@@ -28,9 +33,6 @@ import lapline.trade.measure.TargetRange;
 final class FilmQuantities {
   /** Fewest places from which a share of the area is estimated. */
   private static final int LEAST_PLACES = 5;
-
-  /** The quantity whose target the share and the plan refer to. */
-  static final String BUILD = "film-build";
 
   private FilmQuantities() {}
 
@@ -51,7 +53,7 @@ final class FilmQuantities {
   static Measured filmBuild(PracticeTask task, PanelEntry entry) {
     Map<Integer, Estimate> build = new Recorded(entry).filmBuild();
     List<Value> values = new ArrayList<>();
-    build.forEach((place, film) -> values.add(Value.of(Cell.place(BUILD, place), film)));
+    build.forEach((place, film) -> values.add(Value.of(Cell.place(PanelQuantities.FILM, place), film)));
     return values.isEmpty()
         ? Missing.of("film-before", "film-after")
         : new Values(values, new Working("formula.film-build", "source.gum", List.of()));
@@ -64,17 +66,18 @@ final class FilmQuantities {
     if (build.size() < LEAST_PLACES || target.isEmpty()) {
       return Missing.of("film-before", "film-after");
     }
-    double gauge = build.values().iterator().next().standardUncertainty();
-    AreaShare share = AreaShare.of(films(build), target.get(), new GaugeError(gauge, 0));
-    double best = share.best();
-    double spread = Math.max(0, share.high() - share.low()) / 4;
+    double[] shares = FilmFieldEstimate.sharesInside(task.panel(), build, target.get());
+    if (shares.length == 0) {
+      return Missing.of("film-before", "film-after");
+    }
+    Summary s = Summary.of(shares);
     Value value =
         new Value(
-            Cell.panel("film-share"),
-            Estimate.of(best, spread),
-            range -> share.probabilityAtLeast(Math.max(0, Math.min(1, range.least()))));
+            Cell.panel(PanelQuantities.FILM_SHARE),
+            Estimate.of(s.mean(), s.standardDeviation()),
+            range -> Arrays.stream(shares).filter(range::contains).count() / (double) shares.length);
     return new Values(
-        List.of(value), new Working("formula.film-share", "source.normal-area", inputs(build)));
+        List.of(value), new Working("formula.film-share", "source.kriging", inputs(build)));
   }
 
   /** 1 where the readings conform to the acceptance plan of ISO 19840, 0 where they do not. */
@@ -87,19 +90,42 @@ final class FilmQuantities {
     double area = task.panel().width() * task.panel().height();
     double nominal = target.get().least();
     PlanOutcome outcome = new Iso19840(nominal, 3 * nominal, area).judge(films(build));
+    return decided("film-plan", outcome, "source.iso-19840", build);
+  }
+
+  /**
+   * 1 where the readings conform to SSPC-PA 2 at its default level, 0 where they do not. Only for
+   * panels whose places stand together in threes, as that standard's spots ask for.
+   */
+  static Measured filmSpots(PracticeTask task, PanelEntry entry) {
+    Map<Integer, Estimate> build = new Recorded(entry).filmBuild();
+    Optional<TargetRange> target = buildTarget(task).filter(TargetRange::hasLeast);
+    if (build.isEmpty() || target.isEmpty()) {
+      return Missing.of("film-before", "film-after");
+    }
+    List<FilmReadings> spots = FilmSpots.on(task.panel(), build);
+    double area = task.panel().width() * task.panel().height();
+    SspcPa2 plan = new SspcPa2(target.get(), RestrictionLevel.LEVEL_3, area);
+    return decided("film-spots", plan.judge(List.of(spots)), "source.sspc-pa-2", build);
+  }
+
+  private static Measured decided(
+      String id, PlanOutcome outcome, String source, Map<Integer, Estimate> build) {
     if (outcome.result() == PlanOutcome.Result.TOO_FEW_READINGS) {
       return Missing.of("film-before", "film-after");
     }
-    Value value = Value.of(Cell.panel("film-plan"), Estimate.of(outcome.accepted() ? 1 : 0, 0));
-    return new Values(
-        List.of(value), new Working("formula.film-plan", "source.iso-19840", inputs(build)));
+    if (outcome.result() == PlanOutcome.Result.OUT_OF_SCOPE) {
+      return new DoesNotApply();
+    }
+    Value value = Value.of(Cell.panel(id), Estimate.of(outcome.accepted() ? 1 : 0, 0));
+    return new Values(List.of(value), new Working("formula." + id, source, inputs(build)));
   }
 
   private static FilmReadings films(Map<Integer, Estimate> build) {
     return new FilmReadings(build.values().stream().map(Estimate::value).toList());
   }
 
-  private static List<lapline.practice.PanelScore.Input> inputs(Map<Integer, Estimate> build) {
+  private static List<Input> inputs(Map<Integer, Estimate> build) {
     Summary s = Summary.of(build.values().stream().mapToDouble(Estimate::value).toArray());
     return List.of(
         input("places", Estimate.of(s.count(), 0), Dimension.COUNT),
@@ -111,8 +137,8 @@ final class FilmQuantities {
 
   private static Optional<TargetRange> buildTarget(PracticeTask task) {
     return task.criteria().stream()
-        .filter(c -> c.quantity().equals(BUILD))
-        .map(lapline.practice.Criterion::target)
+        .filter(c -> c.quantity().equals(PanelQuantities.FILM))
+        .map(Criterion::target)
         .findFirst();
   }
 }

@@ -29,6 +29,12 @@ public sealed interface Measured {
   }
 
   /**
+   * Nothing to measure here: the rule asked for does not cover such a panel, so the panel is not
+   * held against it.
+   */
+  record DoesNotApply() implements Measured {}
+
+  /**
    * One value in SI.
    *
    * @param where on the record it belongs

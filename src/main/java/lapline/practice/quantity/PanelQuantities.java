@@ -9,6 +9,12 @@ import lapline.trade.measure.Dimension;
 
 /** All computed quantities; a scoring rule is one entry here and one test. */
 public final class PanelQuantities {
+  /** Film laid on at each place, whose target the share and the acceptance plans refer to. */
+  public static final String FILM = "film-build";
+
+  /** Share of the panel's area with its film inside that target. */
+  public static final String FILM_SHARE = "film-share";
+
   private static final Map<String, PanelQuantity> BY_ID = new LinkedHashMap<>();
 
   static {
@@ -22,9 +28,10 @@ public final class PanelQuantities {
             new PanelQuantity(
                 "dew-margin", Dimension.TEMPERATURE_DIFFERENCE, ClimateQuantities::dewMargin),
             new PanelQuantity("wet-film-mean", Dimension.FILM, FilmQuantities::wetFilm),
-            new PanelQuantity(FilmQuantities.BUILD, Dimension.FILM, FilmQuantities::filmBuild),
-            new PanelQuantity("film-share", Dimension.SHARE, FilmQuantities::filmShare),
+            new PanelQuantity(FILM, Dimension.FILM, FilmQuantities::filmBuild),
+            new PanelQuantity(FILM_SHARE, Dimension.SHARE, FilmQuantities::filmShare),
             new PanelQuantity("film-plan", Dimension.NUMBER, FilmQuantities::filmPlan),
+            new PanelQuantity("film-spots", Dimension.NUMBER, FilmQuantities::filmSpots),
             new PanelQuantity("coats-to-hiding", Dimension.NUMBER, HidingQuantities::coats),
             new PanelQuantity("blend-room", Dimension.LENGTH, BlendQuantities::room),
             new PanelQuantity("step-out-order", Dimension.LENGTH, BlendQuantities::steps),

@@ -1,0 +1,75 @@
+package lapline.practice;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import lapline.practice.PanelScore.Finding;
+import lapline.practice.PanelScore.Result;
+import lapline.practice.fit.SprayFit;
+import lapline.practice.quantity.PanelQuantities;
+
+/**
+ * The likely causes of one panel, the one that cost most first: from the spray's pattern and from
+ * the task's own words.
+ */
+final class PanelFindings {
+  /** A critical criterion keeps the panel from being accepted, so its causes count double. */
+  private static final double CRITICAL = 2;
+
+  /** Causes of too much or too little film, which weigh the mix against the hand. */
+  private static final Set<String> AMOUNT = Set.of("too-much", "too-little", "wrong-mix");
+
+  private final PracticeTask task;
+  private final List<Result> results;
+
+  private PanelFindings(PracticeTask task, List<Result> results) {
+    this.task = task;
+    this.results = results;
+  }
+
+  static List<Finding> of(PracticeTask task, PanelEntry entry, List<Result> results) {
+    return new PanelFindings(task, results).inOrder(SprayFit.explain(task, entry));
+  }
+
+  private List<Finding> inOrder(List<Finding> ofThePattern) {
+    List<Finding> all = new ArrayList<>(inTheTasksWords(ofThePattern));
+    all.addAll(ofThePattern);
+    // the sort is stable: what only the pattern shows stays in the order of its own evidence
+    all.sort(Comparator.comparingDouble(f -> -lost(f)));
+    return all;
+  }
+
+  /** Of too much or too little film one is told once, by the cause that has looked at the mix. */
+  private List<Finding> inTheTasksWords(List<Finding> ofThePattern) {
+    boolean amountIsTold = ofThePattern.stream().anyMatch(f -> AMOUNT.contains(f.id()));
+    List<Result> open =
+        results.stream().filter(r -> !(amountIsTold && isOf(r, PanelQuantities.FILM))).toList();
+    return TaskFindings.of(task, open);
+  }
+
+  /** What a cause has cost: of its criterion, or of all that is judged on the film. */
+  private double lost(Finding finding) {
+    return results.stream()
+        .filter(r -> TaskFindings.isAbout(finding, r))
+        .findFirst()
+        .map(PanelFindings::loss)
+        .orElseGet(() -> finding.support() * filmLoss());
+  }
+
+  private double filmLoss() {
+    return results.stream()
+        .filter(r -> isOf(r, PanelQuantities.FILM) || isOf(r, PanelQuantities.FILM_SHARE))
+        .filter(Result::judged)
+        .mapToDouble(PanelFindings::loss)
+        .sum();
+  }
+
+  private static double loss(Result r) {
+    return (1 - r.points()) * r.criterion().weight() * (r.criterion().critical() ? CRITICAL : 1);
+  }
+
+  private static boolean isOf(Result result, String quantity) {
+    return result.criterion().quantity().equals(quantity);
+  }
+}
