@@ -153,8 +153,7 @@ final class CriterionJudge {
               s.mean(), s.standardDeviation(), s.count(), common, c.target(), MOST_FURTHER);
       if (more.isPresent() && more.getAsInt() > 0) {
         return Phrase.message(
-            "score.advice.more",
-            Phrase.quantity(more.getAsInt(), Dimension.COUNT));
+            "score.advice.more", Phrase.quantity(more.getAsInt(), Dimension.COUNT));
       }
     }
     return Phrase.message("score.advice.near-limit");

@@ -35,8 +35,8 @@ public record PanelScore(
    * @param value best value in SI, with its standard uncertainty
    * @param points 0 to 1, what it gave of its weight in the practice score
    * @param instances the separate values, where there are several
-   * @param missing keys of the measurands that were wanted and not given; empty where the
-   *     criterion does not apply to this panel
+   * @param missing keys of the measurands that were wanted and not given; empty where the criterion
+   *     does not apply to this panel
    * @param advice what would settle a doubtful verdict; null otherwise
    */
   public record Result(

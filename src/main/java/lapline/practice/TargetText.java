@@ -52,8 +52,7 @@ public final class TargetText {
       return Optional.empty();
     }
     double si = limit.getAsDouble();
-    return Optional.of(
-        words.equals("at least") ? TargetRange.atLeast(si) : TargetRange.atMost(si));
+    return Optional.of(words.equals("at least") ? TargetRange.atLeast(si) : TargetRange.atMost(si));
   }
 
   /** The unit may stand behind either number or both: {@code 24 psi ± 1}, {@code 24 ± 1 psi}. */

@@ -53,7 +53,8 @@ final class FilmQuantities {
   static Measured filmBuild(PracticeTask task, PanelEntry entry) {
     Map<Integer, Estimate> build = new Recorded(entry).filmBuild();
     List<Value> values = new ArrayList<>();
-    build.forEach((place, film) -> values.add(Value.of(Cell.place(PanelQuantities.FILM, place), film)));
+    build.forEach(
+        (place, film) -> values.add(Value.of(Cell.place(PanelQuantities.FILM, place), film)));
     return values.isEmpty()
         ? Missing.of("film-before", "film-after")
         : new Values(values, new Working("formula.film-build", "source.gum", List.of()));
@@ -75,7 +76,8 @@ final class FilmQuantities {
         new Value(
             Cell.panel(PanelQuantities.FILM_SHARE),
             Estimate.of(s.mean(), s.standardDeviation()),
-            range -> Arrays.stream(shares).filter(range::contains).count() / (double) shares.length);
+            range ->
+                Arrays.stream(shares).filter(range::contains).count() / (double) shares.length);
     return new Values(
         List.of(value), new Working("formula.film-share", "source.kriging", inputs(build)));
   }

@@ -21,14 +21,12 @@ final class FilmSpots {
   /** Readings by spot, in the order of the places; places without film are left out. */
   static List<FilmReadings> on(PanelOutline panel, Map<Integer, Estimate> film) {
     List<Place> left =
-        new ArrayList<>(
-            panel.places().stream().filter(p -> film.containsKey(p.number())).toList());
+        new ArrayList<>(panel.places().stream().filter(p -> film.containsKey(p.number())).toList());
     List<FilmReadings> spots = new ArrayList<>();
     while (!left.isEmpty()) {
       List<Place> spot = together(left);
       left.removeAll(spot);
-      spots.add(
-          new FilmReadings(spot.stream().map(p -> film.get(p.number()).value()).toList()));
+      spots.add(new FilmReadings(spot.stream().map(p -> film.get(p.number()).value()).toList()));
     }
     return spots;
   }
