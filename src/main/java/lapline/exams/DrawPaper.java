@@ -29,8 +29,7 @@ public class DrawPaper {
   protected DrawPaper() {}
 
   @Inject
-  public DrawPaper(
-      PaperRecords records, QuestionBanks banks, Clock clock, RandomGenerator chance) {
+  public DrawPaper(PaperRecords records, QuestionBanks banks, Clock clock, RandomGenerator chance) {
     this.records = records;
     this.banks = banks;
     this.clock = clock;
@@ -57,7 +56,9 @@ public class DrawPaper {
     if (open.isPresent()) {
       return new Ready(open.get());
     }
-    return restUntil(by, bank).<Outcome>map(TooSoon::new).orElseGet(() -> new Ready(draw(by, bank)));
+    return restUntil(by, bank)
+        .<Outcome>map(TooSoon::new)
+        .orElseGet(() -> new Ready(draw(by, bank)));
   }
 
   /** When the person may draw the next paper; empty when at once. */
@@ -81,8 +82,7 @@ public class DrawPaper {
             .orElse(Set.of());
     Paper paper = new PaperDraw(chance).draw(bank, by.units(), before);
     Sitting sitting =
-        new Sitting(
-            UUID.randomUUID(), by.workshop(), by.id(), bank.unit(), clock.instant(), null);
+        new Sitting(UUID.randomUUID(), by.workshop(), by.id(), bank.unit(), clock.instant(), null);
     try {
       records.add(sitting, paper);
       return sitting;

@@ -56,9 +56,10 @@ class WorkshopWallIT {
   void a_neighbour_with_every_role_finds_nobody_and_no_panel_of_this_workshop() {
     Person neighbour = neighbour();
     Person apprentice = people.bySignInName("apprentice1").orElseThrow();
-    assertThrows(
-        NotFoundException.class, () -> lookAfterPeople.find(neighbour, apprentice.id()));
-    assertTrue(people.page(neighbour.workshop(), "", null, 0, 50).stream().allMatch(p -> p.id().equals(neighbour.id())));
+    assertThrows(NotFoundException.class, () -> lookAfterPeople.find(neighbour, apprentice.id()));
+    assertTrue(
+        people.page(neighbour.workshop(), "", null, 0, 50).stream()
+            .allMatch(p -> p.id().equals(neighbour.id())));
     for (UUID attempt : someAttempts()) {
       assertThrows(NotFoundException.class, () -> attempts.attempt(neighbour, attempt));
       assertThrows(NotFoundException.class, () -> attempts.judged(neighbour, attempt));
@@ -75,8 +76,7 @@ class WorkshopWallIT {
     Person apprentice = people.bySignInName("apprentice1").orElseThrow();
     List<String> addresses = new ArrayList<>();
     for (UUID a : someAttempts()) {
-      addresses.addAll(
-          List.of("attempts/" + a, "attempts/" + a + "/sheet.pdf?paper=a4"));
+      addresses.addAll(List.of("attempts/" + a, "attempts/" + a + "/sheet.pdf?paper=a4"));
     }
     addresses.add("people/" + apprentice.id() + "/record.pdf");
     for (String address : addresses) {

@@ -25,19 +25,24 @@ class ProgramJourneyIT extends Journey {
   void every_example_of_the_description_is_answered_as_it_says() throws Exception {
     String token = token("apprentice5");
     String yaml = send("GET", "/openapi.yaml", null, null).body();
-    Map<?, ?> description = (Map<?, ?>) new Load(LoadSettings.builder().build()).loadFromString(yaml);
+    Map<?, ?> description =
+        (Map<?, ?>) new Load(LoadSettings.builder().build()).loadFromString(yaml);
     JsonNode paths = JSON.valueToTree(description).get("paths");
-    for (JsonNode example : paths.at("/~1scores/post/requestBody/content/application~1json/examples")) {
+    for (JsonNode example :
+        paths.at("/~1scores/post/requestBody/content/application~1json/examples")) {
       HttpResponse<String> answer = send("POST", "/scores", token, example.get("value").toString());
       assertThat(answer.statusCode()).as(answer.body()).isEqualTo(200);
-      assertThat(JSON.readTree(answer.body()).get("practiceScore").asDouble()).isBetween(0.0, 100.0);
+      assertThat(JSON.readTree(answer.body()).get("practiceScore").asDouble())
+          .isBetween(0.0, 100.0);
     }
     JsonNode start = paths.at("/~1attempts/post/requestBody/content/application~1json/example");
     HttpResponse<String> made = send("POST", "/attempts", token, start.toString());
     assertThat(made.statusCode()).as(made.body()).isEqualTo(201);
     String id = JSON.readTree(made.body()).at("/attempt/id").asText();
-    JsonNode patch = paths.at("/~1attempts~1{id}~1readings/patch/requestBody/content/application~1json/example");
-    assertThat(send("PATCH", "/attempts/" + id + "/readings", token, patch.toString()).statusCode()).isEqualTo(200);
+    JsonNode patch =
+        paths.at("/~1attempts~1{id}~1readings/patch/requestBody/content/application~1json/example");
+    assertThat(send("PATCH", "/attempts/" + id + "/readings", token, patch.toString()).statusCode())
+        .isEqualTo(200);
     assertThat(send("GET", "/attempts", token, null).body()).contains(id);
   }
 
@@ -45,11 +50,19 @@ class ProgramJourneyIT extends Journey {
   void what_is_wrong_is_named_field_by_field_and_no_trace_is_shown() throws Exception {
     String token = token("apprentice6");
     HttpResponse<String> wrong =
-        send("POST", "/scores", token, "{\"task\":\"coverage/spray-out-card\",\"readings\":{\"squares-seen.c1\":\"many\"}}");
+        send(
+            "POST",
+            "/scores",
+            token,
+            "{\"task\":\"coverage/spray-out-card\",\"readings\":{\"squares-seen.c1\":\"many\"}}");
     assertThat(wrong.statusCode()).isEqualTo(422);
-    assertThat(wrong.headers().firstValue("Content-Type").orElse("")).contains("application/problem+json");
+    assertThat(wrong.headers().firstValue("Content-Type").orElse(""))
+        .contains("application/problem+json");
     assertThat(wrong.body()).contains("readings.squares-seen.c1").doesNotContain("Exception");
-    for (String body : new String[] {"", "{", "[]", "{\"task\":7,\"readings\":{}}", "{\"task\":\"no/such\",\"readings\":{}}"}) {
+    for (String body :
+        new String[] {
+          "", "{", "[]", "{\"task\":7,\"readings\":{}}", "{\"task\":\"no/such\",\"readings\":{}}"
+        }) {
       HttpResponse<String> answer = send("POST", "/scores", token, body);
       assertThat(answer.statusCode()).as(body + answer.body()).isBetween(400, 499);
       assertThat(answer.body()).doesNotContain("Exception").doesNotContain("at lapline");

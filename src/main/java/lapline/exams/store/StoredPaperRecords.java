@@ -100,16 +100,9 @@ public class StoredPaperRecords implements PaperRecords {
   private static Sitting sitting(Object[] row) {
     Instant handedIn = (Instant) row[5];
     Sitting.Outcome outcome =
-        handedIn == null
-            ? null
-            : new Sitting.Outcome(handedIn, (Double) row[6], (Boolean) row[7]);
+        handedIn == null ? null : new Sitting.Outcome(handedIn, (Double) row[6], (Boolean) row[7]);
     return new Sitting(
-        (UUID) row[0],
-        (UUID) row[1],
-        (UUID) row[2],
-        (String) row[3],
-        (Instant) row[4],
-        outcome);
+        (UUID) row[0], (UUID) row[1], (UUID) row[2], (String) row[3], (Instant) row[4], outcome);
   }
 
   @Override
@@ -137,8 +130,7 @@ public class StoredPaperRecords implements PaperRecords {
 
   private Map<String, PaperAnswerEntity> answerRows(UUID id) {
     return rows.createQuery(
-            "select a from PaperAnswerEntity a where a.key.paper = :paper",
-            PaperAnswerEntity.class)
+            "select a from PaperAnswerEntity a where a.key.paper = :paper", PaperAnswerEntity.class)
         .setParameter("paper", id)
         .getResultStream()
         .collect(Collectors.toMap(a -> a.key.cell(), Function.identity()));
