@@ -38,7 +38,7 @@ public class ResultPage {
     return judged == null ? "/learn/entry.xhtml?faces-redirect=true&attempt=" + id : null;
   }
 
-  static UUID id(String text) {
+  public static UUID id(String text) {
     try {
       return UUID.fromString(String.valueOf(text));
     } catch (IllegalArgumentException e) {

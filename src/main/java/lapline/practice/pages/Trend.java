@@ -16,7 +16,7 @@ import lapline.pages.drawing.TypeFace;
  * A person's attempts at one task from the first down to the latest: the practice score of each,
  * filled where the panel was accepted, and beside it what was changed for it.
  */
-final class Trend {
+public final class Trend {
   private static final double WIDTH = 100;
   private static final double LEFT = 4;
   private static final double ROOM = 92;
@@ -29,17 +29,17 @@ final class Trend {
    *
    * @param changed what was changed for it; empty where nothing was noted
    */
-  record Panel(String when, double score, boolean accepted, String changed) {}
+  public record Panel(String when, double score, boolean accepted, String changed) {}
 
   private final List<Panel> panels;
   private final PhraseWriter words;
 
-  Trend(List<Panel> panels, PhraseWriter words) {
+  public Trend(List<Panel> panels, PhraseWriter words) {
     this.panels = panels;
     this.words = words;
   }
 
-  Drawing drawing() {
+  public Drawing drawing() {
     List<Shape> shapes = new ArrayList<>(ruler());
     if (panels.size() > 1) {
       shapes.add(new Shape.Line(points(), Pen.of(Tone.ACCENT, 0.5)));

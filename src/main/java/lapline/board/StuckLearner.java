@@ -1,0 +1,12 @@
+package lapline.board;
+
+import java.time.Instant;
+import java.util.UUID;
+
+/**
+ * Somebody whose last panels of a task were all not accepted, each with the same first finding.
+ *
+ * @param panels how many in a row, as far as was looked back
+ */
+public record StuckLearner(
+    UUID person, String name, String task, String finding, long panels, Instant last) {}

@@ -1,0 +1,44 @@
+package lapline.board;
+
+import java.time.Instant;
+import java.util.List;
+
+/**
+ * What the workshop shows an inspector about one person: which operations they may do and what
+ * proves it. It says nothing about breathing protection or other training kept elsewhere.
+ *
+ * @param steps latest first
+ */
+public record TrainingRecord(
+    Named person, String workshop, Instant made, List<Line> lines, List<TakenStep> steps) {
+
+  /**
+   * One skill.
+   *
+   * @param examiner who granted the latest sign-off; empty where there is none
+   * @param granted null where there is none
+   * @param proof what the examiner had before them when granting; null where there is none
+   */
+  public record Line(
+      SkillMark mark,
+      Instant granted,
+      String ruleVersion,
+      String examiner,
+      Proof proof,
+      long tried,
+      long accepted) {}
+
+  /** Evidence as it was at the decision. */
+  public record Proof(
+      boolean lesson, boolean exam, int counting, int looked, int graded, int tried) {}
+
+  public TrainingRecord {
+    lines = List.copyOf(lines);
+    steps = List.copyOf(steps);
+  }
+
+  /** Skills the person may do unsupervised today. */
+  public long good() {
+    return lines.stream().filter(l -> l.mark().isGood()).count();
+  }
+}

@@ -1,0 +1,60 @@
+package lapline.board.pages;
+
+import jakarta.enterprise.context.RequestScoped;
+import jakarta.inject.Inject;
+import jakarta.inject.Named;
+import java.util.List;
+import lapline.board.BoardRow;
+import lapline.board.FindingCount;
+import lapline.board.LookAtBoard;
+import lapline.board.LookAtCohort;
+import lapline.board.Paged;
+import lapline.people.SignedIn;
+import lapline.signoff.Skill;
+
+/** Who stands where on what, and what goes wrong most? */
+@Named
+@RequestScoped
+public class CohortPage {
+  @Inject private SignedIn signedIn;
+  @Inject private LookAtBoard board;
+  @Inject private LookAtCohort cohort;
+  private int page = 1;
+  private Paged<BoardRow> rows;
+  private List<FindingCount> findings;
+
+  /** Refuses everybody else before anything is shown. */
+  public void open() {
+    getFindings();
+  }
+
+  public Paged<BoardRow> getRows() {
+    if (rows == null) {
+      rows = board.rows(signedIn.person(), "", page);
+    }
+    return rows;
+  }
+
+  public List<Skill> getSkills() {
+    return board.columns("");
+  }
+
+  public List<FindingCount> getFindings() {
+    if (findings == null) {
+      findings = cohort.findings(signedIn.person());
+    }
+    return findings;
+  }
+
+  public int getDays() {
+    return LookAtCohort.DAYS;
+  }
+
+  public int getPage() {
+    return page;
+  }
+
+  public void setPage(int page) {
+    this.page = page;
+  }
+}

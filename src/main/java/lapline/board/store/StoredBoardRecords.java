@@ -1,0 +1,253 @@
+package lapline.board.store;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.EntityManager;
+import jakarta.persistence.PersistenceContext;
+import jakarta.persistence.TypedQuery;
+import jakarta.transaction.Transactional;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import lapline.board.BoardRecords;
+import lapline.board.Ending;
+import lapline.board.FindingCount;
+import lapline.board.Named;
+import lapline.board.PanelCount;
+import lapline.board.ReturnedPanel;
+import lapline.board.StuckLearner;
+import lapline.board.TakenStep;
+import lapline.board.WaitingPanel;
+import lapline.people.Role;
+
+/** Asks the database across people, features joined by their ids. */
+@ApplicationScoped
+@Transactional
+public class StoredBoardRecords implements BoardRecords {
+  private static final String WAITING =
+      " from AttemptEntity a join PersonEntity p on p.id = a.person"
+          + " left join StandingEntity s on s.key.person = a.person and s.key.skill = a.skill"
+          + " where a.workshop = :workshop and a.state = SCORED and a.accepted = true"
+          + " and p.active = true and a.person <> :instructor"
+          + " and (s.gradedNeeded is null or s.gradedCounting < s.gradedNeeded)"
+          + " and (select count(b) from AttemptEntity b where b.person = a.person"
+          + " and b.skill = a.skill and b.scoredAt > a.scoredAt) < :latest";
+
+  private static final String LAST_PANELS =
+      "select a.person as person, a.task as task, a.accepted as accepted, a.scoredAt as scored,"
+          + " f.key.finding as finding,"
+          + " row_number() over (partition by a.person, a.task order by a.scoredAt desc, a.id) as n"
+          + " from AttemptEntity a"
+          + " left join FindingEntity f on f.key.attempt = a.id and f.standing = 1"
+          + " where a.workshop = :workshop and a.scoredAt >= :since";
+
+  private static final String STUCK =
+      " from (select x.person as person, x.task as task, min(x.finding) as finding,"
+          + " count(*) as panels, max(x.scored) as last from ("
+          + LAST_PANELS
+          + ") x where x.n <= :inARow group by x.person, x.task"
+          + " having count(*) = :inARow and count(x.finding) = :inARow"
+          + " and min(x.finding) = max(x.finding)"
+          + " and max(case when x.accepted = true then 1 else 0 end) = 0) y"
+          + " join PersonEntity p on p.id = y.person where p.active = true";
+
+  private static final String RETURNED =
+      " from AttemptEntity a join PersonEntity p on p.id = a.person"
+          + " join GradingEntity g on g.attempt = a.id"
+          + " where a.workshop = :workshop and a.state = RETURNED and p.active = true"
+          + " and not exists (select 1 from GradingEntity h where h.attempt = a.id"
+          + " and h.gradedAt > g.gradedAt)"
+          + " and not exists (select 1 from AttemptEntity b where b.person = a.person"
+          + " and b.task = a.task and b.startedAt > a.startedAt)";
+
+  private static final String LATEST =
+      " not exists (select 1 from SignOffEntity l where l.person = s.person"
+          + " and l.skill = s.skill and l.grantedAt > s.grantedAt)";
+
+  private static final String ENDING =
+      " from SignOffEntity s join PersonEntity p on p.id = s.person"
+          + " left join StandingEntity t on t.key.person = s.person and t.key.skill = s.skill"
+          + " where s.workshop = :workshop and s.state = GRANTED and p.active = true"
+          + " and s.expiresAt >= :from and s.expiresAt < :before and"
+          + LATEST;
+
+  private static final String PEOPLE =
+      " from PersonEntity p where p.workshop.id = :workshop and p.active = true"
+          + " and (:apprentice member of p.roles"
+          + " or exists (select 1 from SignOffEntity s where s.person = p.id))";
+
+  @PersistenceContext private EntityManager rows;
+
+  @Override
+  public List<WaitingPanel> waiting(
+      UUID workshop, UUID instructor, int latest, int first, int size) {
+    return page(
+        ask(
+            "select new lapline.board.WaitingPanel("
+                + "a.id, a.person, p.name, a.task, a.scoredAt, a.practiceScore)"
+                + WAITING
+                + " order by a.scoredAt, a.id",
+            WaitingPanel.class,
+            waiting(workshop, instructor, latest)),
+        first,
+        size);
+  }
+
+  @Override
+  public int countWaiting(UUID workshop, UUID instructor, int latest) {
+    return count("select count(a)" + WAITING, waiting(workshop, instructor, latest));
+  }
+
+  private static Map<String, Object> waiting(UUID workshop, UUID instructor, int latest) {
+    return Map.of("workshop", workshop, "instructor", instructor, "latest", (long) latest);
+  }
+
+  @Override
+  public List<StuckLearner> stuck(UUID workshop, int inARow, Instant since, int first, int size) {
+    return page(
+        ask(
+            "select new lapline.board.StuckLearner("
+                + "y.person, p.name, y.task, y.finding, y.panels, y.last)"
+                + STUCK
+                + " order by y.last, y.person, y.task",
+            StuckLearner.class,
+            stuck(workshop, inARow, since)),
+        first,
+        size);
+  }
+
+  @Override
+  public int countStuck(UUID workshop, int inARow, Instant since) {
+    return count("select count(*)" + STUCK, stuck(workshop, inARow, since));
+  }
+
+  private static Map<String, Object> stuck(UUID workshop, int inARow, Instant since) {
+    return Map.of("workshop", workshop, "inARow", (long) inARow, "since", since);
+  }
+
+  @Override
+  public List<ReturnedPanel> returned(UUID workshop, int first, int size) {
+    return page(
+        ask(
+            "select new lapline.board.ReturnedPanel("
+                + "a.id, a.person, p.name, a.task, g.gradedAt, g.remark)"
+                + RETURNED
+                + " order by g.gradedAt, a.id",
+            ReturnedPanel.class,
+            Map.of("workshop", workshop)),
+        first,
+        size);
+  }
+
+  @Override
+  public int countReturned(UUID workshop) {
+    return count("select count(a)" + RETURNED, Map.of("workshop", workshop));
+  }
+
+  @Override
+  public List<FindingCount> findings(UUID workshop, Instant since, int most) {
+    return page(
+        ask(
+            "select new lapline.board.FindingCount(a.unit, min(a.task), f.key.finding, count(a),"
+                + " count(distinct a.person)) from AttemptEntity a"
+                + " join FindingEntity f on f.key.attempt = a.id and f.standing = 1"
+                + " where a.workshop = :workshop and a.scoredAt >= :since"
+                + " group by a.unit, f.key.finding"
+                + " order by count(a) desc, a.unit, f.key.finding",
+            FindingCount.class,
+            Map.of("workshop", workshop, "since", since)),
+        0,
+        most);
+  }
+
+  @Override
+  public List<Named> people(UUID workshop, int first, int size) {
+    return page(
+        ask(
+            "select new lapline.board.Named(p.id, p.name)" + PEOPLE + " order by p.name, p.id",
+            Named.class,
+            Map.of("workshop", workshop, "apprentice", Role.APPRENTICE)),
+        first,
+        size);
+  }
+
+  @Override
+  public int countPeople(UUID workshop) {
+    return count(
+        "select count(p)" + PEOPLE, Map.of("workshop", workshop, "apprentice", Role.APPRENTICE));
+  }
+
+  @Override
+  public int countGood(UUID workshop, String skill, Instant now) {
+    return count(
+        "select count(distinct s.person) from SignOffEntity s"
+            + " join PersonEntity p on p.id = s.person"
+            + " where s.workshop = :workshop and p.active = true and s.state = GRANTED"
+            + " and s.expiresAt > :now and s.skill like :skill and"
+            + LATEST,
+        Map.of("workshop", workshop, "now", now, "skill", skill == null ? "%" : skill));
+  }
+
+  @Override
+  public List<Ending> ending(UUID workshop, Instant from, Instant before, int first, int size) {
+    return page(
+        ask(
+            "select new lapline.board.Ending(s.person, p.name, s.skill, s.expiresAt,"
+                + " t.panelsCounting, t.panelsNeeded, t.gradedCounting, t.gradedNeeded)"
+                + ENDING
+                + " order by s.expiresAt, s.id",
+            Ending.class,
+            ending(workshop, from, before)),
+        first,
+        size);
+  }
+
+  @Override
+  public int countEnding(UUID workshop, Instant from, Instant before) {
+    return count("select count(s)" + ENDING, ending(workshop, from, before));
+  }
+
+  private static Map<String, Object> ending(UUID workshop, Instant from, Instant before) {
+    return Map.of("workshop", workshop, "from", from, "before", before);
+  }
+
+  @Override
+  public List<PanelCount> panels(UUID person) {
+    return ask(
+            "select new lapline.board.PanelCount(a.skill, count(a),"
+                + " sum(case when a.accepted = true then 1L else 0L end))"
+                + " from AttemptEntity a where a.person = :person and a.scoredAt is not null"
+                + " group by a.skill",
+            PanelCount.class,
+            Map.of("person", person))
+        .getResultList();
+  }
+
+  @Override
+  public List<TakenStep> steps(UUID person, int most) {
+    return page(
+        ask(
+            "select new lapline.board.TakenStep("
+                + "s.skill, s.kind, s.takenAt, p.name, s.reason, s.evidence)"
+                + " from StepEntity s join PersonEntity p on p.id = s.takenBy"
+                + " where s.person = :person order by s.takenAt desc, s.id",
+            TakenStep.class,
+            Map.of("person", person)),
+        0,
+        most);
+  }
+
+  private int count(String query, Map<String, Object> values) {
+    return ask(query, Long.class, values).getSingleResult().intValue();
+  }
+
+  private <T> TypedQuery<T> ask(String query, Class<T> type, Map<String, Object> values) {
+    TypedQuery<T> asked = rows.createQuery(query, type);
+    values.forEach(asked::setParameter);
+    return asked;
+  }
+
+  private static <T> List<T> page(TypedQuery<T> query, int first, int size) {
+    return query.setFirstResult(first).setMaxResults(size).getResultList();
+  }
+}
