@@ -73,7 +73,9 @@ public class LearnerPage {
   public List<TaskTrend> getTrends() {
     if (trends == null) {
       trends =
-          byTask().entrySet().stream().map(e -> new TaskTrend(e.getKey(), svg(e.getValue()))).toList();
+          byTask().entrySet().stream()
+              .map(e -> new TaskTrend(e.getKey(), svg(e.getValue())))
+              .toList();
     }
     return trends;
   }

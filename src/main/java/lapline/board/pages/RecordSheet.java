@@ -62,8 +62,7 @@ public final class RecordSheet {
 
   /** An operation: the mark and what it is worth now, who signed when, and what proved it. */
   private void line(Line line) {
-    shapes.addAll(
-        VerdictMark.at(MARGIN + 1.6, y - 1.2, 1.6, line.mark().filled(), Tone.INK));
+    shapes.addAll(VerdictMark.at(MARGIN + 1.6, y - 1.2, 1.6, line.mark().filled(), Tone.INK));
     shapes.add(Words.of(MARGIN + 5, y, SIZE, Align.START, line.mark().skill().title()).strong());
     shapes.add(
         Words.of(paper.width() - MARGIN, y, SIZE, Align.END, words.mark(line.mark())).strong());

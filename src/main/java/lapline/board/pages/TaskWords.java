@@ -13,7 +13,9 @@ import lapline.practice.PracticeTasks;
 import lapline.signoff.Skill;
 import lapline.signoff.Skills;
 
-/** Names tasks, units and causes that rows hold only by their ids: {@code #{taskWords.task(id)}}. */
+/**
+ * Names tasks, units and causes that rows hold only by their ids: {@code #{taskWords.task(id)}}.
+ */
 @Named
 @RequestScoped
 public class TaskWords {
@@ -41,7 +43,11 @@ public class TaskWords {
     if (messages.has(key)) {
       return messages.get(key);
     }
-    return tasks.find(taskId).flatMap(t -> rule(t, finding)).map(FindingRule::cause).orElse(finding);
+    return tasks
+        .find(taskId)
+        .flatMap(t -> rule(t, finding))
+        .map(FindingRule::cause)
+        .orElse(finding);
   }
 
   /** A finding is named after its criterion and the side it came out on. */
