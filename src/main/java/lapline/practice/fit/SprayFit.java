@@ -14,8 +14,10 @@ import lapline.trade.measure.Estimate;
  * the readings, and the causes compete ({@link CauseContest}).
  *
  * <p>Needs 5 places for a pattern and 1 for the amount; says nothing where there are fewer. Dry
- * film where it was read, else wet film. It names at most three patterns and one amount, the
- * largest effect on the film first. Deterministic.
+ * film where it was read, else wet film. What places can show depends on where they lie: stripes
+ * along the strokes need places at many heights, not in three or four rows, and what happens at the
+ * ends needs places near them; see SprayFitProperties. It names at most three patterns and one
+ * amount, the largest effect on the film first. Deterministic.
  */
 public final class SprayFit {
   private static final int PLACES_FOR_A_PATTERN = 5;

@@ -56,6 +56,19 @@ final class Panels {
     return new PanelOutline(WIDTH, HEIGHT, List.of(), places, List.of());
   }
 
+  /** Five columns of three, each column a fifteenth of the height further up or down. */
+  static PanelOutline fifteenHeights() {
+    int[] shift = {0, 3, 1, 4, 2};
+    List<PanelOutline.Place> places = new ArrayList<>();
+    for (int i = 0; i < 15; i++) {
+      double up = (i / 5 + (shift[i % 5] + 0.5) / 5) / 3;
+      places.add(
+          new PanelOutline.Place(
+              i + 1, 0.03 + (WIDTH - 0.06) * (i % 5) / 4, 0.03 + (HEIGHT - 0.06) * up, ""));
+    }
+    return new PanelOutline(WIDTH, HEIGHT, List.of(), places, List.of());
+  }
+
   /** The same panel with places more. */
   static PanelOutline with(PanelOutline panel, List<PanelOutline.Point> more) {
     List<PanelOutline.Place> places = new ArrayList<>(panel.places());

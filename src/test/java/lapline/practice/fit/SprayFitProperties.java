@@ -134,6 +134,20 @@ class SprayFitProperties {
     }
   }
 
+  /**
+   * What a task's author should know: with three rows of places most stripes hide between them; the
+   * same fifteen places, no two at one height, show them.
+   */
+  @Test
+  void places_at_many_heights_show_the_stripes_that_rows_hide() {
+    Hand half = Hand.steady(0.5 * Panels.FAN, 0.4);
+    String stripes = Cause.SPACING_WIDE.id();
+    assertThat(firsts(Panels.outline(5, 3), half, List.of()).getOrDefault(stripes, 0))
+        .isLessThan(SEEDS / 2);
+    assertThat(firsts(Panels.fifteenHeights(), half, List.of()).getOrDefault(stripes, 0))
+        .isGreaterThan((int) (0.85 * SEEDS));
+  }
+
   @Test
   void two_faults_at_once_are_both_named() {
     int both = 0;
