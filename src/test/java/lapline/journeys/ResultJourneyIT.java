@@ -1,0 +1,188 @@
+package lapline.journeys;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Cookie;
+import org.openqa.selenium.JavascriptExecutor;
+
+/**
+ * An apprentice prints the sheet, has a panel scored, reads why it is not accepted, and takes the
+ * next one with one change; with a photograph of the panel.
+ */
+class ResultJourneyIT extends Journey {
+  private static final String KEEP =
+      "const done = arguments[arguments.length - 1];"
+          + "fetch('/api/v1/attempts/' + arguments[0] + '/readings', {method: 'PATCH',"
+          + " headers: {'Content-Type': 'application/json', 'X-Lapline': 'page'},"
+          + " body: JSON.stringify({since: 0, readings: Object.entries(arguments[1])"
+          + ".map(([cell, typed]) => ({cell, typed, base: 0}))})})"
+          + ".then(answer => answer.text().then(text => done(answer.status + ' ' + text)));";
+
+  @Test
+  void an_apprentice_prints_the_sheet_scores_the_panel_and_takes_the_next_with_one_change()
+      throws Exception {
+    signIn("apprentice3");
+    String attempt = begin();
+    seeTheSheet(attempt);
+    addPhotograph(attempt, photograph());
+    keep(attempt, thinBelow());
+    open("/learn/entry?attempt=" + attempt);
+    press("score");
+    waiting().until(d -> d.getCurrentUrl().contains("/learn/result"));
+    seeTheResult(attempt);
+    press("next:go");
+    waiting().until(d -> d.getCurrentUrl().contains("/learn/task-sheet"));
+    assertThat(attemptInAddress()).isNotEqualTo(attempt);
+  }
+
+  @Test
+  void what_if_answers_in_the_address_and_says_what_is_wrong_beside_the_field() {
+    signIn("apprentice4");
+    open("/learn/what-if?change=spacing&to=90+mm");
+    assertThat(title()).startsWith("The film would be");
+    at("what-if");
+    open("/learn/what-if?change=spacing&to=ninety");
+    assertThat(browser.findElement(By.id("to-wrong")).getText()).contains("not a number");
+    isAccessible();
+  }
+
+  private String begin() {
+    open("/learn/start?task=clear/two-coats");
+    var go = browser.findElements(By.id("start:go"));
+    if (go.isEmpty()) {
+      browser.findElement(By.cssSelector("main a.main")).click();
+    } else {
+      go.get(0).click();
+    }
+    waiting().until(d -> d.getCurrentUrl().contains("/learn/entry"));
+    return attemptInAddress();
+  }
+
+  private String attemptInAddress() {
+    return browser.getCurrentUrl().replaceFirst(".*attempt=([0-9a-f-]{36}).*", "$1");
+  }
+
+  private void seeTheSheet(String attempt) throws Exception {
+    open("/learn/task-sheet?attempt=" + attempt);
+    at("task-sheet");
+    HttpResponse<byte[]> pdf = get("/api/v1/attempts/" + attempt + "/sheet.pdf?paper=letter");
+    assertThat(pdf.statusCode()).isEqualTo(200);
+    assertThat(pdf.headers().firstValue("Content-Type")).contains("application/pdf");
+    Files.write(
+        Files.createDirectories(Path.of("target/screenshots")).resolve("sheet.pdf"), pdf.body());
+  }
+
+  private void addPhotograph(String attempt, Path file) throws Exception {
+    open("/learn/entry?attempt=" + attempt);
+    until(By.id("photograph")).sendKeys(file.toString());
+    type("photograph-caption", "Lower edge");
+    press("photograph-add");
+    untilText("Photographs added.");
+    String address = browser.findElement(By.cssSelector(".pictures img")).getDomAttribute("src");
+    HttpResponse<byte[]> picture = get(address);
+    assertThat(picture.statusCode()).isEqualTo(200);
+    assertThat(picture.headers().firstValue("Cache-Control")).hasValue("private, max-age=86400");
+    signOut();
+    signIn("apprentice5");
+    assertThat(get(address).statusCode()).as("another apprentice's panel").isEqualTo(404);
+    signOut();
+    signIn("apprentice3");
+    Path noImage = Files.writeString(Files.createTempFile("lapline", ".jpg"), "no picture");
+    open("/learn/entry?attempt=" + attempt);
+    until(By.id("photograph")).sendKeys(noImage.toString());
+    press("photograph-add");
+    untilText("not a photograph we can read");
+  }
+
+  private static Path photograph() throws IOException {
+    var image =
+        new java.awt.image.BufferedImage(800, 600, java.awt.image.BufferedImage.TYPE_INT_RGB);
+    Path file = Files.createTempFile("lapline", ".jpg");
+    javax.imageio.ImageIO.write(image, "jpg", file.toFile());
+    return file;
+  }
+
+  private void seeTheResult(String attempt) throws Exception {
+    assertThat(title()).startsWith("Not yet");
+    assertThat(text()).contains("Verdict by verdict", "Film build", "could not be judged");
+    at("result");
+    long before = System.nanoTime();
+    assertThat(get("/learn/result?attempt=" + attempt).statusCode()).isEqualTo(200);
+    System.out.printf("result page in %d ms%n", (System.nanoTime() - before) / 1_000_000);
+    signOut();
+    signIn("apprentice5");
+    assertThat(get("/learn/result?attempt=" + attempt).statusCode()).isEqualTo(403);
+    signOut();
+    signIn("apprentice3");
+    open("/learn/result?attempt=" + attempt);
+  }
+
+  /** Looks at the page at the three widths people have. */
+  private void at(String name) {
+    for (int pixels : new int[] {390, 820, 1440}) {
+      width(pixels);
+      assertThat(browser.executeScript("return document.documentElement.scrollWidth"))
+          .as("no sideways scrolling at " + pixels)
+          .isEqualTo(browser.executeScript("return document.documentElement.clientWidth"));
+      isAccessible();
+      picture(name + "-" + pixels);
+    }
+  }
+
+  private void keep(String attempt, Map<String, String> readings) {
+    Object answer = ((JavascriptExecutor) browser).executeAsyncScript(KEEP, attempt, readings);
+    assertThat(answer.toString()).startsWith("200");
+  }
+
+  /** Wider steps below than above, so the film is thin along the lower edge. */
+  private static Map<String, String> thinBelow() {
+    Map<String, String> typed = new LinkedHashMap<>();
+    typed.put("gun-pressure", "165 kPa");
+    typed.put("fan-width", "200 mm");
+    typed.put("tip-size", "1.3 mm");
+    typed.put("air-temperature", "22 C");
+    typed.put("panel-temperature", "21 C");
+    typed.put("humidity", "50 %");
+    for (int coat = 1; coat <= 2; coat++) {
+      for (int pass = 1; pass <= 7; pass++) {
+        String at = ".c" + coat + ".p" + pass;
+        if (pass > 1) {
+          typed.put("pass-spacing" + at, (pass < 4 ? 84 : 58 + pass) + " mm");
+        }
+        typed.put("distance-start" + at, 104 + pass + " mm");
+        typed.put("distance-middle" + at, "100 mm");
+        typed.put("distance-end" + at, 118 + pass + " mm");
+      }
+    }
+    double[] build = {38, 41, 40.5, 37, 49, 52, 53, 48, 54, 58, 57, 53};
+    for (int place = 1; place <= 12; place++) {
+      typed.put("film-before.at" + place, 100 + place % 3 + " um");
+      double after = 100 + place % 3 + build[place - 1];
+      typed.put("film-after.at" + place, String.format(Locale.ROOT, "%.1f um", after));
+    }
+    return typed;
+  }
+
+  private HttpResponse<byte[]> get(String page) throws Exception {
+    URI here = URI.create(browser.getCurrentUrl());
+    URI address = here.resolve(page);
+    Cookie session = browser.manage().getCookieNamed("JSESSIONID");
+    HttpRequest request =
+        HttpRequest.newBuilder(address)
+            .header("Cookie", "JSESSIONID=" + session.getValue())
+            .build();
+    return HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofByteArray());
+  }
+}
