@@ -12,7 +12,7 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** Attempts kept in memory, for tests of the rules. */
-final class RememberedAttempts implements AttemptRecords {
+public final class RememberedAttempts implements AttemptRecords {
   private final Map<UUID, Attempt> attempts = new LinkedHashMap<>();
   private final Map<UUID, Map<String, KeptReading>> readings = new LinkedHashMap<>();
   private final Map<UUID, String> submitKeys = new LinkedHashMap<>();
