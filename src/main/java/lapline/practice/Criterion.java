@@ -15,7 +15,8 @@ import lapline.trade.measure.TargetRange;
  * @param judged how several values are taken together
  * @param target in the SI unit of {@code dimension}
  * @param critical whether the panel cannot be accepted for sign-off without it
- * @param weight share in the practice score, relative to the other criteria; > 0
+ * @param weight share in the practice score, relative to the other criteria; 0 for a critical one
+ *     that only decides on acceptance
  * @param fade how far outside the target the practice points have fallen to e^−½, in SI; > 0
  * @param card name of the gun-card or data-sheet value that overrides the target; empty for none
  * @param source where the target comes from, in words

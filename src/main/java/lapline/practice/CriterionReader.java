@@ -43,50 +43,64 @@ final class CriterionReader {
         node.has("judged")
             ? MeasurandsReader.word(node, "judged", Judged.class).orElse(Judged.MEAN)
             : Judged.MEAN;
-    Dimension dimension = dimension(node, quantity, judged);
+    Optional<Dimension> dimension = dimension(node, quantity, judged);
     return new Criterion(
         node.text("id"),
         node.text("label"),
         quantity,
-        dimension,
+        dimension.orElse(Dimension.NUMBER),
         judged,
-        node.at("target")
-            .flatMap(n -> QuantityText.range(n, dimension))
-            .orElseGet(() -> noTarget(node)),
+        target(node, dimension),
         node.yesNo("critical", false),
-        positive(node, "weight", node.number("weight")),
-        positive(node, "fade", fade(node, dimension)),
+        weight(node),
+        fade(node, dimension),
         node.optionalText("card").orElse(""),
         node.text("why"),
         node.text("source"));
   }
 
-  private Dimension dimension(YamlNode node, String quantity, Judged judged) {
+  /** Empty where nobody knows the quantity, and so its units. */
+  private Optional<Dimension> dimension(YamlNode node, String quantity, Judged judged) {
     Optional<Dimension> computed = PanelQuantities.find(quantity).map(PanelQuantity::dimension);
     Optional<Dimension> direct = measurands.find(quantity).map(Measurand::dimension);
     if (computed.isEmpty() && direct.isEmpty()) {
       node.problem(
           "there is no quantity '" + quantity + "'",
           "take a measurand's id, or one of " + PanelQuantities.ids());
+      return Optional.empty();
     }
-    if (judged == Judged.SHARE) {
-      return Dimension.SHARE;
-    }
-    Dimension d = computed.or(() -> direct).orElse(Dimension.NUMBER);
-    return d == Dimension.CHOICE ? Dimension.NUMBER : d;
+    return judged == Judged.SHARE
+        ? Optional.of(Dimension.SHARE)
+        : computed.or(() -> direct).map(d -> d == Dimension.CHOICE ? Dimension.NUMBER : d);
   }
 
-  private static TargetRange noTarget(YamlNode node) {
-    if (!node.has("target")) {
+  private static TargetRange target(YamlNode node, Optional<Dimension> dimension) {
+    Optional<YamlNode> written = node.at("target");
+    if (written.isEmpty()) {
       node.problem("the criterion has no target", "write 'target: 3 to 5 in'");
     }
-    return OPEN;
+    return dimension.flatMap(d -> written.flatMap(n -> QuantityText.range(n, d))).orElse(OPEN);
   }
 
-  private static double fade(YamlNode node, Dimension dimension) {
+  private static double fade(YamlNode node, Optional<Dimension> dimension) {
+    Optional<YamlNode> written = node.at("fade");
+    if (dimension.isEmpty()) {
+      return 1;
+    }
     Dimension step =
-        dimension == Dimension.TEMPERATURE ? Dimension.TEMPERATURE_DIFFERENCE : dimension;
-    return node.at("fade").map(n -> QuantityText.value(n, step)).orElse(0.0);
+        dimension.get() == Dimension.TEMPERATURE
+            ? Dimension.TEMPERATURE_DIFFERENCE
+            : dimension.get();
+    return positive(node, "fade", written.map(n -> QuantityText.value(n, step)).orElse(0.0));
+  }
+
+  /** A yes-or-no rule that only decides on acceptance has no weight: the score moves smoothly. */
+  private static double weight(YamlNode node) {
+    double weight = node.number("weight");
+    if (weight == 0 && node.yesNo("critical", false)) {
+      return 0;
+    }
+    return positive(node, "weight", weight);
   }
 
   private static double positive(YamlNode node, String key, double value) {

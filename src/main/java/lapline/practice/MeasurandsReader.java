@@ -22,11 +22,22 @@ final class MeasurandsReader {
       if (!seen.add(m.id())) {
         item.problem("'" + m.id() + "' stands here twice", "give it another id, or take it away");
       }
+      hasSource(m, item);
       all.add(m);
       item.refuseOtherKeys();
     }
     root.refuseOtherKeys();
     return all;
+  }
+
+  /** A figure nobody can trace is a figure nobody can put right. */
+  private static void hasSource(Measurand m, YamlNode item) {
+    boolean uncertain = m.standardUncertainty() > 0 || m.relativeUncertainty() > 0;
+    if (uncertain && m.uncertaintySource().isEmpty()) {
+      item.problem(
+          "the uncertainty has no source",
+          "write 'uncertainty-source:', at least 'common practice, no source'");
+    }
   }
 
   private static Measurand measurand(YamlNode item) {

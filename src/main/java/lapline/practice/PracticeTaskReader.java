@@ -60,6 +60,7 @@ public final class PracticeTaskReader {
             root.optionalList("defects").stream().map(PracticeTaskReader::defect).toList(),
             root.optionalList("mix").stream().map(PracticeTaskReader::mixPart).toList());
     root.refuseOtherKeys();
+    TaskChecks.run(task, measurands, root);
     return task;
   }
 

@@ -34,7 +34,7 @@ public record ResultRow(
 
   static ResultRow of(PanelScore.Result r, double allWeights, PhraseWriter words) {
     Dimension d = r.criterion().dimension();
-    double weight = 100 * r.criterion().weight() / allWeights;
+    double weight = allWeights > 0 ? 100 * r.criterion().weight() / allWeights : 0;
     return new ResultRow(
         r.criterion().id(),
         r.criterion().label(),

@@ -1,0 +1,105 @@
+package lapline.practice;
+
+import static lapline.practice.WrittenPanel.criterion;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import lapline.practice.PanelScore.Result;
+import lapline.trade.measure.Verdict;
+import org.junit.jupiter.api.Test;
+
+class CriterionJudgeTest {
+
+  private static WrittenPanel judging(String quantity, String target, String judged, String fade) {
+    return WrittenPanel.against(
+        criterion(
+            "it",
+            quantity,
+            target,
+            "judged: %s, critical: yes, weight: 1, fade: %s".formatted(judged, fade)));
+  }
+
+  private static Result result(WrittenPanel panel) {
+    return panel.score().results().get(0);
+  }
+
+  /** Φ((180 − 175)/3) − Φ((150 − 175)/3) = Φ(1.6667) = 0.95221; JCGM 106:2012, 7.4. */
+  @Test
+  void a_single_reading_is_met_when_it_is_sure_enough() {
+    WrittenPanel panel = judging("gun-pressure", "150 to 180 kPa", "mean", "9 kPa");
+    Result met = result(panel.put("gun-pressure", "175 kPa"));
+    assertThat(met.conformance()).isCloseTo(0.95221, within(1e-5));
+    assertThat(met.verdict()).isEqualTo(Verdict.MET);
+  }
+
+  @Test
+  void a_reading_inside_but_near_the_limit_is_in_doubt_with_advice() {
+    WrittenPanel panel = judging("gun-pressure", "150 to 180 kPa", "mean", "9 kPa");
+    Result near = result(panel.put("gun-pressure", "178 kPa"));
+    assertThat(near.verdict()).isEqualTo(Verdict.DOUBTFUL);
+    assertThat(near.advice().key()).isEqualTo("score.advice.near-limit");
+    assertThat(result(panel.put("gun-pressure", "190 kPa")).verdict()).isEqualTo(Verdict.MISSED);
+  }
+
+  /** 62 ± scatter: s = 4.18, s/√6 = 1.71 with 5 degrees of freedom, beside half the gauge's 1.2. */
+  @Test
+  void a_mean_in_doubt_tells_how_many_readings_more_would_settle_it() {
+    WrittenPanel panel = judging("film-build", "50 to 65 um", "mean", "6 um");
+    Result result = result(panel.putAtPlaces("film-after", 58, 66, 57, 64, 67, 60));
+    assertThat(result.value()).isCloseTo(62e-6, within(1e-12));
+    assertThat(result.verdict()).isEqualTo(Verdict.DOUBTFUL);
+    assertThat(result.advice().key()).isEqualTo("score.advice.more");
+    assertThat(result.advice().args().get(0).value()).isBetween(1.0, 6.0);
+  }
+
+  @Test
+  void where_each_counts_the_least_sure_one_decides() {
+    WrittenPanel panel = judging("film-build", "50 to 65 um", "each", "6 um");
+    Result result = result(panel.putAtPlaces("film-after", 57, 58, 41));
+    assertThat(result.verdict()).isEqualTo(Verdict.MISSED);
+    assertThat(result.value()).isCloseTo(41e-6, within(1e-12));
+    assertThat(result.instances()).hasSize(3);
+    assertThat(result.points()).isGreaterThan(0.66);
+  }
+
+  @Test
+  void a_share_counts_the_places_that_are_not_as_they_should_be() {
+    WrittenPanel panel = judging("shine-left", "at most 10 %", "share", "10 %");
+    for (int place = 1; place <= 10; place++) {
+      panel.put("shine-left.at" + place, place == 4 ? "shine" : "dull");
+    }
+    assertThat(result(panel).value()).isEqualTo(0.1);
+    assertThat(result(panel).verdict()).isEqualTo(Verdict.MET);
+    assertThat(result(panel.put("shine-left.at5", "shine")).verdict()).isEqualTo(Verdict.MISSED);
+  }
+
+  @Test
+  void a_sum_adds_up_and_carries_its_uncertainty() {
+    WrittenPanel panel = judging("jamb-overhang", "at most 100 mm", "sum", "10 mm");
+    Result result = result(panel.putAtPlaces("jamb-overhang", 25, 30, 20, 22));
+    assertThat(result.value()).isCloseTo(0.097, within(1e-12));
+    assertThat(result.standardUncertainty()).isCloseTo(0.002, within(1e-12));
+  }
+
+  @Test
+  void the_last_one_stands_for_all() {
+    WrittenPanel panel = judging("room-left", "at least 50 mm", "last", "10 mm");
+    panel.put("room-left.c2", "150").put("room-left.c4", "70");
+    assertThat(result(panel).value()).isCloseTo(0.07, within(1e-12));
+  }
+
+  @Test
+  void a_step_back_to_a_coarser_paper_is_the_largest_one() {
+    WrittenPanel panel = judging("grit", "1 to 200", "largest-step", "50");
+    panel.put("grit.s1", "P400").put("grit.s2", "P1000").put("grit.s3", "P240");
+    assertThat(result(panel).value()).isEqualTo(-760);
+    assertThat(result(panel).verdict()).isEqualTo(Verdict.MISSED);
+  }
+
+  @Test
+  void what_was_not_measured_is_not_judged_and_says_what_was_wanted() {
+    Result result = result(judging("overlap", "65 % to 75 %", "mean", "5 %"));
+    assertThat(result.judged()).isFalse();
+    assertThat(result.missing()).containsExactly("pass-spacing", "fan-width");
+  }
+}
