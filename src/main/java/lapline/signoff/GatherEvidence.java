@@ -5,6 +5,7 @@ import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import java.util.List;
 import java.util.UUID;
+import lapline.exams.PaperRecords;
 import lapline.lessons.Curriculum;
 import lapline.lessons.LessonProgress;
 import lapline.lessons.LessonRecords;
@@ -21,11 +22,14 @@ public class GatherEvidence {
   private Curriculum curriculum;
   private LessonRecords lessons;
   private AttemptRecords attempts;
+  private PaperRecords exams;
 
   protected GatherEvidence() {}
 
   @Inject
-  public GatherEvidence(Curriculum curriculum, LessonRecords lessons, AttemptRecords attempts) {
+  public GatherEvidence(
+      Curriculum curriculum, LessonRecords lessons, AttemptRecords attempts, PaperRecords exams) {
+    this.exams = exams;
     this.curriculum = curriculum;
     this.lessons = lessons;
     this.attempts = attempts;
@@ -58,7 +62,7 @@ public class GatherEvidence {
   }
 
   private boolean examPassed(UUID person, String unit) {
-    return true; // EXAMS
+    return exams.passed(person).containsKey(unit);
   }
 
   private static Evidence.Panel panel(Attempt a) {
