@@ -50,7 +50,8 @@ public record PaperQuestion(int number, Question question, Answer answer) {
     List<String> texts = texts();
     List<String> cells = question.cells(number);
     return IntStream.range(0, texts.size())
-        .mapToObj(i -> new Place(cells.size() > 1 ? cells.get(i) : cells.get(0), i + 1, texts.get(i)))
+        .mapToObj(
+            i -> new Place(cells.size() > 1 ? cells.get(i) : cells.get(0), i + 1, texts.get(i)))
         .toList();
   }
 
@@ -77,7 +78,9 @@ public record PaperQuestion(int number, Question question, Answer answer) {
     return answer instanceof Answer.Measured m ? m.written() : "";
   }
 
-  /** What was answered, in words, to be looked over: ticked choices, or steps in their new order. */
+  /**
+   * What was answered, in words, to be looked over: ticked choices, or steps in their new order.
+   */
   public List<String> getInWords() {
     if (answer instanceof Answer.Chosen chosen) {
       return chosen.positions().stream().map(p -> texts().get(p - 1)).toList();
