@@ -156,7 +156,7 @@ class ResultJourneyIT extends Journey {
     typed.put("panel-temperature", "21 C");
     typed.put("humidity", "50 %");
     for (int coat = 1; coat <= 2; coat++) {
-      for (int pass = 1; pass <= 7; pass++) {
+      for (int pass = 1; pass <= 6; pass++) {
         String at = ".c" + coat + ".p" + pass;
         if (pass > 1) {
           typed.put("pass-spacing" + at, (pass < 4 ? 84 : 58 + pass) + " mm");
@@ -166,8 +166,8 @@ class ResultJourneyIT extends Journey {
         typed.put("distance-end" + at, 118 + pass + " mm");
       }
     }
-    double[] build = {38, 41, 40.5, 37, 49, 52, 53, 48, 54, 58, 57, 53};
-    for (int place = 1; place <= 12; place++) {
+    double[] build = {55, 58, 59, 57, 54, 50, 53, 54, 52, 49, 39, 42, 42.5, 41, 38};
+    for (int place = 1; place <= 15; place++) {
       typed.put("film-before.at" + place, 100 + place % 3 + " um");
       double after = 100 + place % 3 + build[place - 1];
       typed.put("film-after.at" + place, String.format(Locale.ROOT, "%.1f um", after));

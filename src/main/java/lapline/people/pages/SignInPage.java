@@ -11,7 +11,6 @@ import jakarta.security.enterprise.AuthenticationStatus;
 import jakarta.security.enterprise.SecurityContext;
 import jakarta.security.enterprise.credential.Password;
 import jakarta.security.enterprise.credential.UsernamePasswordCredential;
-import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
@@ -68,13 +67,6 @@ public class SignInPage {
         errors.add("name", "people.sign-in.wrong");
       }
     }
-  }
-
-  public String signOut() throws ServletException {
-    ExternalContext outside = FacesContext.getCurrentInstance().getExternalContext();
-    ((HttpServletRequest) outside.getRequest()).logout();
-    outside.invalidateSession();
-    return "/sign-in.xhtml?faces-redirect=true";
   }
 
   public String getName() {

@@ -1,6 +1,7 @@
 package lapline.practice.pages;
 
 import jakarta.enterprise.context.RequestScoped;
+import jakarta.faces.annotation.ManagedProperty;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import java.util.ArrayList;
@@ -28,14 +29,25 @@ public class ResultPage {
   @Inject private StartAttempt start;
   @Inject private PracticeTasks tasks;
   @Inject private Say say;
+
+  // known before a form is read, since what is on the page depends on it
+  @Inject
+  @ManagedProperty("#{param.attempt}")
   private String attemptId;
+
   private FindAttempts.Judged judged;
 
   /** Leads to the entry page while the panel is not judged yet. */
   public String load() {
-    UUID id = id(attemptId);
-    judged = find.judged(signedIn.person(), id).orElse(null);
-    return judged == null ? "/learn/entry.xhtml?faces-redirect=true&attempt=" + id : null;
+    Attempt attempt = find.attempt(signedIn.person(), id(attemptId));
+    return attempt.isDraft() ? StartPage.entry(attempt) : null;
+  }
+
+  private FindAttempts.Judged judged() {
+    if (judged == null) {
+      judged = find.judged(signedIn.person(), id(attemptId)).orElseThrow(NotFoundException::new);
+    }
+    return judged;
   }
 
   public static UUID id(String text) {
@@ -109,15 +121,14 @@ public class ResultPage {
 
   /** Begins the next panel of the task, with the change noted on it. */
   public String next() {
-    load();
     String change = getFirst() == null ? "" : say.phrase(getFirst().change());
     Attempt begun =
-        start.run(signedIn.person(), judged.task().id(), judged.attempt().gunCard(), change);
+        start.run(signedIn.person(), judged().task().id(), judged().attempt().gunCard(), change);
     return "/learn/task-sheet.xhtml?faces-redirect=true&attempt=" + begun.id();
   }
 
   public boolean isMine() {
-    return judged.attempt().belongsTo(signedIn.person().id());
+    return judged().attempt().belongsTo(signedIn.person().id());
   }
 
   public Person getReader() {
@@ -125,11 +136,11 @@ public class ResultPage {
   }
 
   public Attempt getAttempt() {
-    return judged.attempt();
+    return judged().attempt();
   }
 
   public PracticeTask getTask() {
-    return judged.task();
+    return judged().task();
   }
 
   public PanelScore getScore() {
@@ -137,11 +148,7 @@ public class ResultPage {
   }
 
   private PanelScore score() {
-    return judged.score();
-  }
-
-  public String getAttemptId() {
-    return attemptId;
+    return judged().score();
   }
 
   public void setAttemptId(String attemptId) {
