@@ -51,7 +51,7 @@ public class TargetsPage {
 
   /** The chosen task, or the first of the course. */
   public PracticeTask getTask() {
-    return taskId == null
+    return taskId == null || taskId.isBlank()
         ? tasks.all().stream().findFirst().orElseThrow(NotFoundException::new)
         : tasks.find(taskId).orElseThrow(NotFoundException::new);
   }

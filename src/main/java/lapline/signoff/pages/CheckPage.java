@@ -21,13 +21,20 @@ public class CheckPage {
 
   /** Null when no sign-off has this code. */
   public Answer getAnswer() {
-    if (answer == null && code != null) {
+    if (answer == null && isAsked()) {
       answer = checkSignOff.run(code).orElse(null);
     }
     return answer;
   }
 
+  private boolean isAsked() {
+    return code != null && !code.isBlank();
+  }
+
   public String getTitleKey() {
+    if (!isAsked()) {
+      return "signoff.check.ask";
+    }
     return getAnswer() == null
         ? "signoff.check.unknown"
         : "signoff.check." + getAnswer().standing().name().toLowerCase(java.util.Locale.ROOT);
