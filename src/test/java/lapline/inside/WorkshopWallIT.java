@@ -17,7 +17,14 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
+import lapline.board.LookAtBoard;
+import lapline.board.LookAtCohort;
+import lapline.board.SeeNeeds;
+import lapline.board.ShowTrainingRecord;
+import lapline.grading.GradePanel;
+import lapline.grading.Grading;
 import lapline.people.ChangeAccount;
 import lapline.people.LookAfterPeople;
 import lapline.people.NotFoundException;
@@ -50,6 +57,11 @@ class WorkshopWallIT {
   @Inject private LookAfterPeople lookAfterPeople;
   @Inject private ChangeAccount accounts;
   @Inject private FindAttempts attempts;
+  @Inject private GradePanel grade;
+  @Inject private LookAtCohort cohort;
+  @Inject private LookAtBoard board;
+  @Inject private SeeNeeds needs;
+  @Inject private ShowTrainingRecord records;
   @PersistenceContext private EntityManager rows;
 
   @Test
@@ -68,6 +80,24 @@ class WorkshopWallIT {
     assertThrows(
         NotFoundException.class,
         () -> attempts.page(neighbour, AttemptQuery.of(apprentice.workshop(), 0, 10)));
+  }
+
+  @Test
+  void a_neighbours_bench_and_boards_are_empty_of_this_workshop() {
+    Person neighbour = neighbour();
+    Person apprentice = people.bySignInName("apprentice1").orElseThrow();
+    assertThrows(NotFoundException.class, () -> cohort.person(neighbour, apprentice.id()));
+    assertThrows(NotFoundException.class, () -> records.of(neighbour, apprentice.id()));
+    var bench = new GradePanel.Bench(Grading.Decision.RETURNED, "Over the fence", Map.of(), List.of());
+    for (UUID attempt : someAttempts()) {
+      assertThrows(NotFoundException.class, () -> grade.run(neighbour, attempt, bench));
+    }
+    assertEquals(new SeeNeeds.Counts(0, 0, 0), needs.counts(neighbour));
+    assertTrue(cohort.findings(neighbour).isEmpty());
+    assertEquals(0, board.countGood(neighbour, ""));
+    assertTrue(
+        board.rows(neighbour, "", 1).rows().stream()
+            .allMatch(r -> r.person().id().equals(neighbour.id())));
   }
 
   @Test

@@ -1,0 +1,164 @@
+package lapline.journeys;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.interactions.Actions;
+import org.openqa.selenium.support.ui.Select;
+
+/** An instructor sees who waits, looks at a panel, places defects, and returns or accepts it. */
+class InstructorJourneyIT extends Journey {
+  /** A flat panel prepared as the task asks, sent by a page's own script. */
+  private static final String PREPARED =
+      """
+      const done = arguments[arguments.length - 1];
+      const readings = {'grit.s1': '400', 'grit.s2': '600', 'water-break': 'holds', 'work-time': '40 min'};
+      for (let n = 1; n <= 14; n++) {
+        readings['shine-left.at' + n] = 'dull';
+        readings['dust-left.at' + n] = 'clean';
+        if (n < 9 || n > 12) readings['edge-missed.at' + n] = 'done';
+      }
+      const send = (address, body) => fetch('/api/v1/attempts' + address, {method: 'POST', body,
+        headers: {'X-Lapline': 'page', 'Content-Type': 'application/json'}}).then(r => r.json());
+      send('', JSON.stringify({task: 'preparing/flat-panel', changed: 'Edges first', readings}))
+        .then(made => send('/' + made.attempt.id + '/score'))
+        .then(scored => done(scored.attempt ? scored.attempt.id : JSON.stringify(scored)));
+      """;
+
+  private String preparedBy(String apprentice) {
+    signIn(apprentice);
+    String id = String.valueOf(browser.executeAsyncScript(PREPARED));
+    assertThat(id).hasSize(36);
+    signOut();
+    return id;
+  }
+
+  @Test
+  void a_panel_that_waits_is_looked_at_and_returned_with_what_was_seen() {
+    String id = preparedBy("apprentice12");
+    signIn("instructor1");
+    assertThat(title()).contains("for your eye");
+    isAccessible();
+    picture("needs-1440");
+    open("/teach/bench?attempt=" + id);
+    assertThat(title()).isEqualTo("Numbers say accepted: 100 of 100. Is it acceptable to the eye?");
+    isAccessible();
+
+    press("return");
+    until(By.cssSelector(".errors"));
+    assertThat(text()).contains("To return a panel, write in one sentence what to change.");
+    isAccessible();
+
+    WebElement map = browser.findElement(By.cssSelector("svg.defect-map"));
+    new Actions(browser).moveToElement(map, 20, 10).click().perform();
+    untilText("choose which one it is first");
+    choose("kind", 0);
+    tapAndWait(1);
+    browser.findElement(By.cssSelector("#defects summary")).click();
+    new Select(until(By.id("place-number"))).selectByValue("5");
+    type("note", "lower right");
+    press("place");
+    until(By.cssSelector(".placed li:nth-child(2)"));
+    assertThat(browser.findElement(By.cssSelector(".placed")).getText()).contains("lower right");
+    browser.findElement(By.cssSelector("[name=take-away]")).click();
+    waiting().until(d -> d.findElements(By.cssSelector(".placed li")).size() == 1);
+    isAccessible();
+    type("remark", "Go round the edges once more by hand.");
+    picture("bench-1440");
+    width(390);
+    isAccessible();
+    picture("bench-390");
+    width(1440);
+    press("return");
+    untilText("Returned with your remark");
+
+    open("/teach/needs?for=returned");
+    assertThat(text()).contains("Go round the edges once more by hand.");
+    isAccessible();
+    picture("needs-returned-1440");
+    signOut();
+    signIn("apprentice12");
+    open("/learn/result?attempt=" + id);
+    assertThat(text()).contains("Returned by Ivo Stanchion").contains("lower right");
+    isAccessible();
+    browser.executeScript("document.getElementById('eye').scrollIntoView()");
+    picture("result-eye-1440");
+  }
+
+  private void tapAndWait(int defects) {
+    WebElement map = browser.findElement(By.cssSelector("svg.defect-map"));
+    new Actions(browser).moveToElement(map, 40, -30).click().perform();
+    waiting().until(d -> d.findElements(By.cssSelector(".placed li")).size() == defects);
+  }
+
+  private void choose(String name, int which) {
+    browser.findElements(By.cssSelector("input[name='" + name + "']")).get(which).click();
+  }
+
+  @Test
+  void a_panel_is_accepted_once_every_item_has_its_mark_and_nothing_chosen_is_lost() {
+    String id = preparedBy("apprentice13");
+    signIn("instructor2");
+    width(390);
+    picture("needs-390");
+    isAccessible();
+    open("/teach/bench?attempt=" + id);
+    choose("mark:scratch", 2);
+    press("accept");
+    until(By.cssSelector(".errors"));
+    assertThat(text()).contains("choose a mark before you accept the panel");
+    assertThat(
+            browser.findElement(By.cssSelector("input[name='mark:scratch']:checked")).isSelected())
+        .isTrue();
+    isAccessible();
+    for (String item : new String[] {"through", "edges", "conduct"}) {
+      choose("mark:" + item, 2);
+    }
+    press("accept");
+    untilText("Accepted: ");
+    open("/teach/bench?attempt=" + id);
+    assertThat(title()).startsWith("Accepted at the bench already");
+  }
+
+  @Test
+  void the_cohort_shows_who_stands_where_and_each_persons_panels() {
+    String id = preparedBy("apprentice14");
+    signIn("instructor1");
+    open("/teach/cohort");
+    assertThat(title()).contains("their skills");
+    isAccessible();
+    picture("cohort-1440");
+    width(390);
+    isAccessible();
+    picture("cohort-390");
+    width(1440);
+    browser.findElement(By.linkText("Nell Drystone")).click();
+    waiting().until(d -> d.getCurrentUrl().contains("/teach/person"));
+    assertThat(title()).startsWith("Nell Drystone: ");
+    isAccessible();
+    picture("person-1440");
+    width(390);
+    isAccessible();
+    picture("person-390");
+    assertThat(browser.findElements(By.cssSelector("a[href*='" + id + "']"))).isNotEmpty();
+    open("/teach/needs?for=stuck");
+    isAccessible();
+    picture("needs-stuck-390");
+  }
+
+  @Test
+  void an_apprentice_does_not_grade_and_nobody_finds_a_panel_that_is_not_there() {
+    String id = preparedBy("apprentice11");
+    signIn("apprentice10");
+    open("/teach/bench?attempt=" + id);
+    assertThat(title()).isEqualTo("Not for your role");
+    signOut();
+    signIn("instructor1");
+    open("/teach/bench?attempt=0f0f0f0f-0000-4000-8000-000000000000");
+    assertThat(title()).isEqualTo("There is no such page");
+    open("/teach/person?id=no-id");
+    assertThat(title()).isEqualTo("There is no such page");
+  }
+}
