@@ -35,16 +35,14 @@ final class SheetBoxes {
     }
   }
 
-  /** Neighbours that are read equally often share a table. */
+  /** What is read equally often shares a table, where the first of them stands. */
   private List<List<Field>> alike(List<Field> fields) {
     List<List<Field>> groups = new ArrayList<>();
     for (Field field : fields) {
-      List<Field> last = groups.isEmpty() ? List.of() : groups.get(groups.size() - 1);
-      if (!last.isEmpty() && sameTable(last.get(0), field)) {
-        last.add(field);
-      } else {
-        groups.add(new ArrayList<>(List.of(field)));
-      }
+      groups.stream()
+          .filter(g -> sameTable(g.get(0), field))
+          .findFirst()
+          .ifPresentOrElse(g -> g.add(field), () -> groups.add(new ArrayList<>(List.of(field))));
     }
     return groups;
   }
@@ -83,10 +81,11 @@ final class SheetBoxes {
   private void passes(List<Field> fields, SheetTable table) {
     List<String> passes =
         IntStream.rangeClosed(1, task.passesPerCoat()).mapToObj(String::valueOf).toList();
-    for (int coat = 1; coat <= task.coats(); coat++) {
-      table.write(
-          words.say("practice-sheet.coat-passes", coat), passes, rows(fields, passes.size()));
-    }
+    List<String> coats =
+        IntStream.rangeClosed(1, task.coats())
+            .mapToObj(coat -> words.say("practice-sheet.coat-passes", coat))
+            .toList();
+    table.grouped(coats, passes, rows(fields, passes.size()));
   }
 
   private List<SheetTable.Row> coatPlaces(List<Field> fields) {

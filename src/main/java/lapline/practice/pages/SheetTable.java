@@ -1,5 +1,6 @@
 package lapline.practice.pages;
 
+import java.util.Collections;
 import java.util.List;
 import lapline.pages.drawing.Fill;
 import lapline.pages.drawing.Pen;
@@ -11,9 +12,13 @@ import lapline.pages.drawing.TypeFace;
 
 /** Boxes to write readings in: one row for each thing read, one column for each time it is read. */
 final class SheetTable {
-  private static final double LABEL = 50;
+  private static final double LABEL = 46;
   private static final double WIDEST = 17;
   private static final double NARROWEST = 6.6;
+
+  /** So many columns leave room to write three figures with a thick pencil. */
+  private static final int COMFORTABLE = 16;
+
   private static final double ROW = 6.2;
   private static final double HEAD = 3.8;
 
@@ -30,20 +35,60 @@ final class SheetTable {
    */
   record Row(String label, List<Boolean> open) {}
 
+  /** Columns of one kind; on to the next line where the sheet is too narrow for all. */
   void write(String corner, List<String> heads, List<Row> rows) {
     int most = (int) Math.floor((sheet.width() - LABEL) / NARROWEST);
     for (int from = 0; from < heads.size(); from += most) {
       int to = Math.min(heads.size(), from + most);
-      int first = from;
-      part(
-          corner,
-          heads.subList(from, to),
-          rows.stream().map(r -> new Row(r.label(), r.open().subList(first, to))).toList());
+      part(corner, heads.subList(from, to), cut(rows, from, to));
+    }
+  }
+
+  /** The same columns for each group, such as the passes of each coat, side by side. */
+  void grouped(List<String> groups, List<String> heads, List<Row> rows) {
+    int beside = Math.max(1, COMFORTABLE / heads.size());
+    for (int from = 0; from < groups.size(); from += beside) {
+      List<String> some = groups.subList(from, Math.min(groups.size(), from + beside));
+      List<String> all =
+          Collections.nCopies(some.size(), heads).stream().flatMap(List::stream).toList();
+      List<Row> wide =
+          rows.stream()
+              .map(r -> new Row(r.label(), Collections.nCopies(all.size(), true)))
+              .toList();
+      titles(some, heads.size());
+      double top = sheet.y();
+      part("", all, wide);
+      between(some.size(), heads.size(), top + sheet.high(HEAD));
+    }
+  }
+
+  private static List<Row> cut(List<Row> rows, int from, int to) {
+    return rows.stream().map(r -> new Row(r.label(), r.open().subList(from, to))).toList();
+  }
+
+  private double wide(int columns) {
+    return Math.min(WIDEST, (sheet.width() - LABEL) / columns);
+  }
+
+  private void titles(List<String> groups, int columns) {
+    sheet.gap(HEAD * 0.8);
+    double wide = wide(groups.size() * columns) * columns;
+    for (int i = 0; i < groups.size(); i++) {
+      double x = sheet.left() + LABEL + wide * (i + 0.5);
+      sheet.add(Words.of(x, sheet.y(), sheet.text() * 0.92, Align.MIDDLE, groups.get(i)).strong());
+    }
+  }
+
+  private void between(int groups, int columns, double top) {
+    double wide = wide(groups * columns) * columns;
+    for (int i = 1; i < groups; i++) {
+      double x = sheet.left() + LABEL + wide * i;
+      sheet.add(Shape.Line.of(x, top, x, sheet.y(), Pen.of(Tone.INK, 0.8)));
     }
   }
 
   private void part(String corner, List<String> heads, List<Row> rows) {
-    double wide = Math.min(WIDEST, (sheet.width() - LABEL) / heads.size());
+    double wide = wide(heads.size());
     double text = sheet.text() * 0.92;
     sheet.gap(HEAD);
     sheet.add(

@@ -83,9 +83,9 @@ public final class TaskSheet {
     double half = (width - GUTTER) / 2;
     SheetColumn left = new SheetColumn(shapes, MARGIN, below, half, scale);
     ready(left);
-    targets(left);
     SheetColumn right = new SheetColumn(shapes, MARGIN + half + GUTTER, below, half, scale);
     panel(right);
+    targets(left.y() <= right.y() ? left : right);
     SheetColumn rest = new SheetColumn(shapes, MARGIN, Math.max(left.y(), right.y()), width, scale);
     boxes.write(rest);
     return rest.y();
@@ -145,16 +145,16 @@ public final class TaskSheet {
     right.moveTo(below + right.high(1.5));
   }
 
-  private void targets(SheetColumn left) {
-    left.heading(words.say("practice-sheet.targets"));
+  private void targets(SheetColumn column) {
+    column.heading(words.say("practice-sheet.targets"));
     for (Criterion c : task.criteria()) {
-      left.gap(3.9);
-      left.add(Words.of(left.left(), left.y(), left.text(), Align.START, c.label()));
-      left.add(
+      column.gap(3.9);
+      column.add(Words.of(column.left(), column.y(), column.text(), Align.START, c.label()));
+      column.add(
           Words.of(
-                  left.left() + left.width(),
-                  left.y(),
-                  left.text(),
+                  column.left() + column.width(),
+                  column.y(),
+                  column.text(),
                   Align.END,
                   words.range(c.target(), c.dimension()))
               .strong());

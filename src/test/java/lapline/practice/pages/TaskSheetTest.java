@@ -62,7 +62,7 @@ class TaskSheetTest {
   void it_is_one_page_with_title_language_and_a_code_that_opens_the_entry_page(Print print)
       throws Exception {
     TaskSheet sheet = sheet(print);
-    assertThat(sheet.scale(print.paper())).as("type large enough to read").isGreaterThan(0.6);
+    assertThat(sheet.scale(print.paper())).as("type large enough to read").isGreaterThan(0.65);
     byte[] pdf = PdfPage.of(sheet.title(), Locale.ENGLISH, List.of(sheet.on(print.paper())));
     try (PDDocument document = Loader.loadPDF(pdf)) {
       assertThat(document.getNumberOfPages()).isEqualTo(1);
