@@ -1,5 +1,7 @@
 package lapline.practice.pages;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.List;
 
 /**
@@ -44,9 +46,20 @@ public record EntryForm(List<Section> sections) {
   public record Block(
       String id, String title, boolean table, String corner, List<Column> columns, List<Row> rows) {
 
-    /** How to take the readings, each hint once. */
-    public List<String> hints() {
-      return columns.stream().map(Column::hint).filter(h -> !h.isBlank()).distinct().toList();
+    /** What the table holds, for those who go from table to table by ear. */
+    public String name() {
+      String heads = columns.stream().map(Column::label).distinct().collect(joining(", "));
+      return title.isEmpty() || title.equals(heads) ? heads : title + ": " + heads;
+    }
+
+    /** The columns that say how to take their readings, each once. */
+    public List<Column> hints() {
+      return columns.stream().filter(c -> !c.hint().isBlank()).limit(sameHint() ? 1 : 99).toList();
+    }
+
+    /** The coats of one measurand have one hint between them. */
+    private boolean sameHint() {
+      return columns.stream().map(Column::hint).distinct().count() == 1;
     }
   }
 

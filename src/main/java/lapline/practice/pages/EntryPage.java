@@ -1,5 +1,6 @@
 package lapline.practice.pages;
 
+import jakarta.annotation.PostConstruct;
 import jakarta.enterprise.context.RequestScoped;
 import jakarta.faces.context.FacesContext;
 import jakarta.inject.Inject;
@@ -56,6 +57,12 @@ public class EntryPage {
   private EntryForm form;
   private final Map<String, String> notKept = new LinkedHashMap<>();
   private final List<FieldProblem> problems = new ArrayList<>();
+
+  /** Known from the start: the fields are looked up before a page's parameters are set. */
+  @PostConstruct
+  void know() {
+    attemptId = parameters().get("attempt");
+  }
 
   /** Opens the draft; a panel that has been scored leads to its result. */
   public String open() {
@@ -115,10 +122,18 @@ public class EntryPage {
     return typed;
   }
 
+  /** Says what is wrong in the summary, in the words that stand beside the field. */
   private void tell(List<FieldProblem> found) {
+    problems.addAll(found);
+    form = null;
     for (FieldProblem problem : found) {
-      problems.add(problem);
-      errors.add("r-" + problem.cell().replace('.', '-'), problem.key(), problem.args().toArray());
+      String says = words.say(problem.key(), problem.args().toArray());
+      EntryForm.Field field = getForm().field(problem.cell());
+      errors.add(
+          field == null ? null : field.id(),
+          "entry.in-summary",
+          field == null ? problem.cell() : field.label(),
+          says);
     }
   }
 

@@ -1,6 +1,8 @@
 package lapline.practice.pages;
 
+import jakarta.annotation.PostConstruct;
 import jakarta.enterprise.context.RequestScoped;
+import jakarta.faces.context.FacesContext;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import java.util.List;
@@ -30,6 +32,13 @@ public class StartPage {
   private String gunCard;
   private String changedWhat;
   private String code;
+
+  /** Known from the start: the fields are looked up before a page's parameters are set. */
+  @PostConstruct
+  void know() {
+    taskId =
+        FacesContext.getCurrentInstance().getExternalContext().getRequestParameterMap().get("task");
+  }
 
   /** The task must be there before the page is shown. */
   public void open() {
