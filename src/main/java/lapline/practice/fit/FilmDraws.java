@@ -31,11 +31,12 @@ final class FilmDraws {
     double[] x = Arrays.stream(grid.onPanel).mapToDouble(i -> grid.x[i]).toArray();
     double[] y = Arrays.stream(grid.onPanel).mapToDouble(i -> grid.y[i]).toArray();
     double[][] drawn = new double[DRAWS][];
-    double sum = Arrays.stream(weights).filter(w -> w >= LEAST_WEIGHT).sum();
+    double least = least(weights);
+    double sum = Arrays.stream(weights).filter(w -> w >= least).sum();
     double until = 0;
     int done = 0;
     for (int f = 0; f < fits.length; f++) {
-      if (weights[f] >= LEAST_WEIGHT) {
+      if (weights[f] >= least) {
         until += weights[f] / sum * DRAWS;
         int next = Math.min(DRAWS, (int) Math.round(until));
         draw(fits[f], x, y, drawn, done, next, chance);
@@ -43,6 +44,11 @@ final class FilmDraws {
       }
     }
     this.films = Arrays.copyOf(drawn, done);
+  }
+
+  /** Few readings leave many fits about as likely as each other, and none with much weight. */
+  private static double least(double[] weights) {
+    return Math.min(LEAST_WEIGHT, Arrays.stream(weights).max().orElse(0) / 2);
   }
 
   private static void draw(
