@@ -69,7 +69,7 @@ public class PaperPage {
   private Optional<ReadPapers.Written> open() {
     if (written == null) {
       written =
-          paper == null
+          paper == null || paper.isEmpty()
               ? read.open(signedIn.person(), String.valueOf(unit))
               : Optional.of(read.toWrite(signedIn.person(), PaperLink.id(paper)));
     }
