@@ -67,13 +67,22 @@ public final class PanelReader {
 
   private void takeChoice(Cell cell, Measurand m, String text) {
     for (Option option : m.options()) {
-      if (option.id().equalsIgnoreCase(text) || option.label().equalsIgnoreCase(text)) {
+      if (isMeant(option, text)) {
         readings.add(new Reading(cell, option.value(), 0, text));
         return;
       }
     }
     String labels = String.join(", ", m.options().stream().map(Option::label).toList());
     problems.add(FieldProblem.at(cell, "entry.reading.no-choice", text, labels));
+  }
+
+  /** A choice may be typed as its word or, as a spreadsheet keeps it, as its number. */
+  private static boolean isMeant(Option option, String text) {
+    return option.id().equalsIgnoreCase(text)
+        || option.label().equalsIgnoreCase(text)
+        || QuantityReader.read(text, Dimension.NUMBER, UnitSystem.METRIC)
+                instanceof ReadQuantity.Understood number
+            && number.si() == option.value();
   }
 
   private void takeValue(Cell cell, Measurand m, String text, double value) {

@@ -22,8 +22,7 @@ public final class PanelScorer {
   private PanelScorer() {}
 
   public static PanelScore score(PracticeTask task, PanelEntry entry) {
-    List<Result> results =
-        task.criteria().stream().map(c -> CriterionJudge.judge(c, task, entry)).toList();
+    List<Result> results = judge(task, entry);
     List<String> standing =
         results.stream()
             .filter(r -> r.criterion().critical() && !isMet(r) && r.applies())
@@ -39,12 +38,17 @@ public final class PanelScorer {
         VERSION);
   }
 
+  /** The verdicts alone, without film and findings. */
+  static List<Result> judge(PracticeTask task, PanelEntry entry) {
+    return task.criteria().stream().map(c -> CriterionJudge.judge(c, task, entry)).toList();
+  }
+
   private static boolean isMet(Result r) {
     return r.judged() && r.verdict() == Verdict.MET;
   }
 
   /** Weighted mean of the points of what was judged, 0 to 100; 0 when nothing was. */
-  private static double practiceScore(List<Result> results) {
+  static double practiceScore(List<Result> results) {
     double weights = 0;
     double points = 0;
     for (Result r : results) {
@@ -56,7 +60,15 @@ public final class PanelScorer {
     return weights == 0 ? 0 : 100 * points / weights;
   }
 
+  /** A blend has no one film over its panel: it is meant to run out. */
+  private static boolean isBlend(PracticeTask task) {
+    return task.panel().features().stream().anyMatch(f -> f.kind().equals("spot"));
+  }
+
   private static FilmField film(PracticeTask task, PanelEntry entry) {
+    if (isBlend(task)) {
+      return null;
+    }
     return task.criteria().stream()
         .filter(c -> c.quantity().equals(PanelQuantities.FILM))
         .findFirst()

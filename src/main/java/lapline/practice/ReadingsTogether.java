@@ -44,6 +44,7 @@ final class ReadingsTogether {
         .ifPresent(
             fan ->
                 entry.of(SPACING).stream()
+                    .filter(s -> s.cell().pass() > 1)
                     .filter(s -> clearlyMore(s, fan))
                     .forEach(s -> tell(s, "entry.together.spacing", Dimension.LENGTH, s, fan)));
   }

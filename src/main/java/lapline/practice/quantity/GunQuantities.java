@@ -76,10 +76,14 @@ final class GunQuantities {
                 List.of(input("stroke-length", length, Dimension.LENGTH))));
   }
 
-  /** Overlap of each pass with the one before: 1 − spacing / fan width. */
+  /**
+   * Overlap of each pass with the one before: 1 − spacing / fan width. The step before pass 1 is
+   * one from the panel's edge and overlaps nothing.
+   */
   static Measured overlap(PracticeTask task, PanelEntry entry) {
     Optional<Estimate> fan = new Recorded(entry).once("fan-width");
-    List<Reading> spacings = entry.of("pass-spacing");
+    List<Reading> spacings =
+        entry.of("pass-spacing").stream().filter(r -> r.cell().pass() > 1).toList();
     if (fan.isEmpty() || spacings.isEmpty()) {
       return Missing.of("pass-spacing", "fan-width");
     }
