@@ -62,7 +62,7 @@ public final class PanelScorer {
 
   /** A blend has no one film over its panel: it is meant to run out. */
   private static boolean isBlend(PracticeTask task) {
-    return task.panel().features().stream().anyMatch(f -> f.kind().equals("spot"));
+    return task.criteria().stream().anyMatch(c -> c.quantity().equals("blend-room"));
   }
 
   private static FilmField film(PracticeTask task, PanelEntry entry) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import lapline.practice.PanelEntry;
 import lapline.practice.PanelScore.Finding;
 import lapline.practice.PracticeTask;
@@ -30,12 +29,6 @@ public final class SprayFit {
     return dry.isEmpty()
         ? explain(task, entry, BuildByPlace.wetByPlace(entry), List.of("wet-film"))
         : explain(task, entry, dry, List.of("film-build", "film-after"));
-  }
-
-  /** Whether a finding says why the film as a whole is too thin or too thick. */
-  public static boolean tellsAmount(Finding finding) {
-    return Stream.of(Cause.TOO_LITTLE, Cause.TOO_MUCH, Cause.WRONG_MIX)
-        .anyMatch(cause -> cause.id().equals(finding.id()));
   }
 
   private static List<Finding> explain(
