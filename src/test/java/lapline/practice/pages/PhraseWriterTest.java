@@ -1,0 +1,43 @@
+package lapline.practice.pages;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import lapline.pages.Messages;
+import lapline.practice.Phrase;
+import lapline.trade.measure.Dimension;
+import lapline.trade.measure.UnitSystem;
+import org.junit.jupiter.api.Test;
+
+class PhraseWriterTest {
+  private final PhraseWriter metric = new PhraseWriter(new Messages(), UnitSystem.METRIC);
+
+  private String advice(int more) {
+    return metric.phrase(
+        Phrase.message("score.advice.more", Phrase.quantity(more, Dimension.COUNT)));
+  }
+
+  @Test
+  void a_count_chooses_the_singular_or_the_plural() {
+    assertThat(advice(1)).isEqualTo("One more reading here would settle it.");
+    assertThat(advice(3)).isEqualTo("3 more readings here would settle it.");
+  }
+
+  @Test
+  void a_quantity_is_written_in_the_readers_units() {
+    Phrase low =
+        Phrase.message(
+            "score.evidence.low",
+            Phrase.word("Film"),
+            Phrase.quantity(40e-6, Dimension.FILM),
+            Phrase.quantity(50e-6, Dimension.FILM));
+    assertThat(metric.phrase(low)).isEqualTo("Film: 40 µm, where at least 50 µm is wanted.");
+    assertThat(new PhraseWriter(new Messages(), UnitSystem.US).phrase(low))
+        .isEqualTo("Film: 1.57 mil, where at least 1.97 mil is wanted.");
+  }
+
+  @Test
+  void a_text_of_a_file_stands_as_it_is_and_nothing_is_nothing() {
+    assertThat(metric.phrase(Phrase.written("Go slower {0}."))).isEqualTo("Go slower {0}.");
+    assertThat(metric.phrase(null)).isEmpty();
+  }
+}
