@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.random.RandomGenerator;
 import lapline.people.PeopleRecords;
@@ -27,6 +28,7 @@ public class DemoWorkshop {
 
   @Inject private PeopleRecords records;
   @Inject private DemoPeople people;
+  @Inject private DemoScenario scenario;
   @Inject private Clock clock;
   @Inject private RandomGenerator chance;
 
@@ -40,6 +42,16 @@ public class DemoWorkshop {
     LOG.info(
         "Demo workshop made. Sign in as apprentice1, instructor1, examiner, owner or registrar; password "
             + password);
+    live(all);
+  }
+
+  /** The accounts are good without it, so the server starts even if the story breaks off. */
+  private void live(List<Person> all) {
+    try {
+      scenario.live(all, clock.instant());
+    } catch (RuntimeException e) {
+      LOG.log(Level.SEVERE, "The demo's half year broke off; its accounts can be used.", e);
+    }
   }
 
   private static void writeAccounts(Path file, String password, List<Person> all) {
