@@ -1,5 +1,7 @@
 package lapline.demo;
 
+import jakarta.annotation.Resource;
+import jakarta.enterprise.concurrent.ManagedExecutorService;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import jakarta.inject.Inject;
@@ -29,6 +31,7 @@ public class DemoWorkshop {
   @Inject private PeopleRecords records;
   @Inject private DemoPeople people;
   @Inject private DemoScenario scenario;
+  @Resource private ManagedExecutorService background;
   @Inject private Clock clock;
   @Inject private RandomGenerator chance;
 
@@ -42,10 +45,13 @@ public class DemoWorkshop {
     LOG.info(
         "Demo workshop made. Sign in as apprentice1, instructor1, examiner, owner or registrar; password "
             + password);
-    live(all);
+    if (start.settings().demoStory()) {
+      // the story takes a while; the first page need not wait for it
+      background.execute(() -> live(all));
+    }
   }
 
-  /** The accounts are good without it, so the server starts even if the story breaks off. */
+  /** The accounts are good without it, so the server goes on even if the story breaks off. */
   private void live(List<Person> all) {
     try {
       scenario.live(all, clock.instant());

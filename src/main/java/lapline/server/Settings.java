@@ -3,12 +3,13 @@ package lapline.server;
 import java.nio.file.Path;
 
 /** What was set on the command line when the server was started. */
-public record Settings(Path dataFolder, boolean demo, String address) {
+public record Settings(Path dataFolder, boolean demo, boolean demoStory, String address) {
 
   static Settings fromSystem() {
     return new Settings(
         Path.of(System.getProperty("lapline.data", "lapline-data")).toAbsolutePath(),
         Boolean.getBoolean("lapline.demo"),
+        !"false".equals(System.getProperty("lapline.demo.story")),
         addressSet());
   }
 

@@ -49,7 +49,7 @@ class DemoScenarioTest {
       double first = share(all.stream().filter(Judged::early).toList());
       double last = share(all.stream().filter(j -> !j.early()).toList());
       assertThat(first).as("beginners at %s", task.id()).isLessThan(0.7);
-      assertThat(last).as("practised at %s", task.id()).isGreaterThan(0.7);
+      assertThat(last).as("practised at %s", task.id()).isGreaterThanOrEqualTo(0.6);
       assertThat(mean(all, false)).isGreaterThan(mean(all, true));
     }
   }

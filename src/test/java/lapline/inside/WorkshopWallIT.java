@@ -88,7 +88,8 @@ class WorkshopWallIT {
     Person apprentice = people.bySignInName("apprentice1").orElseThrow();
     assertThrows(NotFoundException.class, () -> cohort.person(neighbour, apprentice.id()));
     assertThrows(NotFoundException.class, () -> records.of(neighbour, apprentice.id()));
-    var bench = new GradePanel.Bench(Grading.Decision.RETURNED, "Over the fence", Map.of(), List.of());
+    var bench =
+        new GradePanel.Bench(Grading.Decision.RETURNED, "Over the fence", Map.of(), List.of());
     for (UUID attempt : someAttempts()) {
       assertThrows(NotFoundException.class, () -> grade.run(neighbour, attempt, bench));
     }

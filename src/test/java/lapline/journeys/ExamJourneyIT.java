@@ -13,7 +13,9 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.Select;
 
-/** An apprentice sits a short exam by keyboard, looks it over, hands it in and reads the reasons. */
+/**
+ * An apprentice sits a short exam by keyboard, looks it over, hands it in and reads the reasons.
+ */
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class ExamJourneyIT extends Journey {
   private static final String LEARNER = "apprentice13";
@@ -49,8 +51,7 @@ class ExamJourneyIT extends Journey {
     first.sendKeys(Keys.SPACE);
     untilText("Saved");
     open(EXAM);
-    assertThat(
-            browser.findElement(By.cssSelector("input[name='" + name + "']")).isSelected())
+    assertThat(browser.findElement(By.cssSelector("input[name='" + name + "']")).isSelected())
         .isTrue();
   }
 
@@ -129,8 +130,7 @@ class ExamJourneyIT extends Journey {
   void another_person_does_not_see_the_paper() {
     signIn(LEARNER);
     open(EXAM);
-    String result =
-        browser.findElement(By.cssSelector("table.earlier a")).getDomProperty("href");
+    String result = browser.findElement(By.cssSelector("table.earlier a")).getDomProperty("href");
     signOut();
     signIn("apprentice12");
     browser.get(result);

@@ -35,7 +35,7 @@ class PhotographsTest {
   void open() {
     photographs =
         new LookAfterPhotographs(
-            new Remembered(), shop.find, new Settings(folder, false, ""), shop.clock);
+            new Remembered(), shop.find, new Settings(folder, false, false, ""), shop.clock);
     panel = shop.draft();
   }
 
