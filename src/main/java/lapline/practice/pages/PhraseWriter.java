@@ -109,6 +109,10 @@ public final class PhraseWriter {
     if (arg.value() == null) {
       return word(arg.word());
     }
+    if (arg.dimension() == Dimension.COUNT) {
+      // a sentence chooses between one and many by the number itself
+      return Math.round(arg.value());
+    }
     return arg.standardUncertainty() == null
         ? quantity(arg.value(), arg.dimension())
         : quantity(arg.value(), arg.standardUncertainty(), arg.dimension());

@@ -30,9 +30,10 @@ class PhraseWriterTest {
             Phrase.word("Film"),
             Phrase.quantity(40e-6, Dimension.FILM),
             Phrase.quantity(50e-6, Dimension.FILM));
-    assertThat(metric.phrase(low)).isEqualTo("Film: 40 µm, where at least 50 µm is wanted.");
+    assertThat(metric.phrase(low))
+        .isEqualTo("Film: 40\u00a0µm, where at least 50\u00a0µm is wanted.");
     assertThat(new PhraseWriter(new Messages(), UnitSystem.US).phrase(low))
-        .isEqualTo("Film: 1.57 mil, where at least 1.97 mil is wanted.");
+        .isEqualTo("Film: 1.57\u00a0mil, where at least 1.97\u00a0mil is wanted.");
   }
 
   @Test

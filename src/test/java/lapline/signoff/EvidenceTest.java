@@ -1,0 +1,101 @@
+package lapline.signoff;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.time.Period;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+import lapline.content.ContentFiles;
+import lapline.signoff.Evidence.Panel;
+import org.junit.jupiter.api.Test;
+
+/** What counts towards a skill, and what a sign-off is worth at a moment. */
+class EvidenceTest {
+  private static final Instant NOW = Instant.parse("2026-03-01T12:00:00Z");
+  private static final Skill SKILL =
+      new Skill(
+          "clear",
+          "Clear",
+          "clear",
+          "Lay clear",
+          new Skill.Rule("1", true, true, 5, 6, List.of("clear/*"), 2),
+          Period.ofMonths(12),
+          "because");
+
+  @Test
+  void five_good_panels_of_six_with_two_seen_at_the_bench_are_enough() {
+    assertThat(evidence(true, true, panels(5, 2, 0)).isComplete()).isTrue();
+  }
+
+  @Test
+  void without_the_lesson_or_the_exam_or_one_panel_or_the_bench_it_is_not_enough() {
+    assertThat(evidence(false, true, panels(5, 2, 0)).isComplete()).isFalse();
+    assertThat(evidence(true, false, panels(5, 2, 0)).isComplete()).isFalse();
+    assertThat(evidence(true, true, panels(4, 2, 0)).isComplete()).isFalse();
+    assertThat(evidence(true, true, panels(5, 1, 0)).isComplete()).isFalse();
+  }
+
+  @Test
+  void a_panel_that_was_sent_back_does_not_count_however_good_its_numbers() {
+    assertThat(evidence(true, true, panels(5, 2, 1)).counting()).isEqualTo(5);
+    assertThat(panel(true, false, true).counts()).isFalse();
+  }
+
+  @Test
+  void a_rule_covers_its_own_unit_only() {
+    assertThat(SKILL.rule().covers("clear/two-coats")).isTrue();
+    assertThat(SKILL.rule().covers("clearing/two-coats")).isFalse();
+  }
+
+  @Test
+  void a_sign_off_is_good_until_the_moment_it_ends_and_not_while_it_is_suspended() {
+    SignOff granted = signOff(SignOff.State.GRANTED);
+    assertThat(granted.at(NOW.minusSeconds(1))).isEqualTo(SignOff.Standing.GOOD);
+    assertThat(granted.at(NOW)).isEqualTo(SignOff.Standing.EXPIRED);
+    assertThat(signOff(SignOff.State.SUSPENDED).at(NOW.minusSeconds(1)))
+        .isEqualTo(SignOff.Standing.SUSPENDED);
+    assertThat(signOff(SignOff.State.WITHDRAWN).at(NOW)).isEqualTo(SignOff.Standing.WITHDRAWN);
+  }
+
+  @Test
+  void the_skills_of_the_course_read_without_a_problem() {
+    Skills skills =
+        new SkillsReader(Set.of("preparing", "masking", "coverage", "clear"))
+            .read(ContentFiles.fromClasspath());
+    assertThat(skills.problems()).isEmpty();
+    assertThat(skills.all()).extracting(Skill::id).containsExactly("preparing", "masking", "coverage", "clear");
+  }
+
+  @Test
+  void a_skill_of_a_unit_that_is_not_there_is_told() {
+    assertThat(new SkillsReader(Set.of("preparing")).read(ContentFiles.fromClasspath()).problems())
+        .isNotEmpty();
+  }
+
+  private static Evidence evidence(boolean lesson, boolean exam, List<Panel> panels) {
+    return new Evidence(UUID.randomUUID(), SKILL, lesson, exam, panels, panels.size());
+  }
+
+  private static List<Panel> panels(int good, int atBench, int returned) {
+    List<Panel> panels = new ArrayList<>();
+    for (int i = 0; i < good; i++) {
+      panels.add(panel(true, i < atBench, false));
+    }
+    for (int i = 0; i < returned; i++) {
+      panels.add(panel(true, false, true));
+    }
+    return panels;
+  }
+
+  private static Panel panel(boolean byNumbers, boolean atBench, boolean returned) {
+    return new Panel(UUID.randomUUID(), "clear/two-coats", NOW, 90, byNumbers, atBench, returned);
+  }
+
+  private static SignOff signOff(SignOff.State state) {
+    UUID any = UUID.randomUUID();
+    return new SignOff(any, any, any, "clear", "1", "code", state, any, NOW.minusSeconds(1000), NOW);
+  }
+}
