@@ -18,7 +18,6 @@ import lapline.people.PeopleRecords;
 import lapline.people.Person;
 import lapline.people.Role;
 import lapline.people.Secrets;
-import lapline.signoff.SignOff.Standing;
 import lapline.signoff.Step.Kind;
 
 /**
@@ -102,7 +101,7 @@ public class DecideSkill {
     if (grant && !evidence.isComplete()) {
       keys.add("signoff.refused.incomplete");
     }
-    if (grant && isGood(evidence)) {
+    if (grant && isSettled(evidence)) {
       keys.add("signoff.refused.good-already");
     }
     return keys;
@@ -115,10 +114,10 @@ public class DecideSkill {
         .anyMatch(by.id()::equals);
   }
 
-  private boolean isGood(Evidence evidence) {
+  private boolean isSettled(Evidence evidence) {
     return records
         .latest(evidence.person(), evidence.skill().id())
-        .filter(s -> s.at(clock.instant()) == Standing.GOOD)
+        .filter(s -> s.settledAt(clock.instant()))
         .isPresent();
   }
 

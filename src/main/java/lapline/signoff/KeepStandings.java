@@ -64,7 +64,7 @@ public class KeepStandings {
 
   /** Keeps the moment it first was complete, so that who waits longest stays first. */
   private Instant readySince(Evidence evidence, Instant now) {
-    if (!evidence.isComplete() || isGood(evidence, now)) {
+    if (!evidence.isComplete() || isSettled(evidence, now)) {
       return null;
     }
     return records
@@ -73,10 +73,10 @@ public class KeepStandings {
         .orElse(now);
   }
 
-  private boolean isGood(Evidence evidence, Instant now) {
+  private boolean isSettled(Evidence evidence, Instant now) {
     return records
         .latest(evidence.person(), evidence.skill().id())
-        .filter(s -> s.at(now) == SignOff.Standing.GOOD || s.at(now) == SignOff.Standing.SUSPENDED)
+        .filter(s -> s.settledAt(now) || s.at(now) == SignOff.Standing.SUSPENDED)
         .isPresent();
   }
 }

@@ -1,5 +1,6 @@
 package lapline.signoff;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.UUID;
 
@@ -19,6 +20,9 @@ public record SignOff(
     UUID grantedBy,
     Instant granted,
     Instant expires) {
+
+  /** A sign-off may be renewed this long before it ends, so that nobody falls out of work. */
+  public static final Duration RENEWABLE_BEFORE = Duration.ofDays(60);
 
   /** What was last decided about it. */
   public enum State {
@@ -41,6 +45,11 @@ public record SignOff(
       case WITHDRAWN -> Standing.WITHDRAWN;
       case GRANTED -> now.isBefore(expires) ? Standing.GOOD : Standing.EXPIRED;
     };
+  }
+
+  /** Whether nothing is to be decided yet: good, and not so near its end that it may be renewed. */
+  public boolean settledAt(Instant now) {
+    return at(now) == Standing.GOOD && now.isBefore(expires.minus(RENEWABLE_BEFORE));
   }
 
   public SignOff in(State other) {

@@ -30,6 +30,12 @@ class ResultJourneyIT extends Journey {
           + ".map(([cell, typed]) => ({cell, typed, base: 0}))})})"
           + ".then(answer => answer.text().then(text => done(answer.status + ' ' + text)));";
 
+  private static final String TOO_WIDE =
+      "return [...document.querySelectorAll('main *')]"
+          + ".filter(e => e.getBoundingClientRect().right > document.documentElement.clientWidth + 1)"
+          + ".slice(0, 6).map(e => e.tagName + '.' + e.className + ' ' + e.textContent.trim().slice(0, 30))"
+          + ".join(' | ');";
+
   @Test
   void an_apprentice_prints_the_sheet_scores_the_panel_and_takes_the_next_with_one_change()
       throws Exception {
@@ -134,7 +140,11 @@ class ResultJourneyIT extends Journey {
     for (int pixels : new int[] {390, 820, 1440}) {
       width(pixels);
       assertThat(browser.executeScript("return document.documentElement.scrollWidth"))
-          .as("no sideways scrolling at " + pixels)
+          .as(
+              "no sideways scrolling at "
+                  + pixels
+                  + ", too wide: "
+                  + browser.executeScript(TOO_WIDE))
           .isEqualTo(browser.executeScript("return document.documentElement.clientWidth"));
       isAccessible();
       picture(name + "-" + pixels);

@@ -61,12 +61,21 @@ class EvidenceTest {
   }
 
   @Test
+  void a_sign_off_may_be_renewed_in_its_last_sixty_days_and_not_before() {
+    SignOff granted = signOff(SignOff.State.GRANTED);
+    assertThat(granted.settledAt(NOW.minus(SignOff.RENEWABLE_BEFORE).minusSeconds(1))).isTrue();
+    assertThat(granted.settledAt(NOW.minus(SignOff.RENEWABLE_BEFORE))).isFalse();
+  }
+
+  @Test
   void the_skills_of_the_course_read_without_a_problem() {
     Skills skills =
         new SkillsReader(Set.of("preparing", "masking", "coverage", "clear"))
             .read(ContentFiles.fromClasspath());
     assertThat(skills.problems()).isEmpty();
-    assertThat(skills.all()).extracting(Skill::id).containsExactly("preparing", "masking", "coverage", "clear");
+    assertThat(skills.all())
+        .extracting(Skill::id)
+        .containsExactly("preparing", "masking", "coverage", "clear");
   }
 
   @Test
@@ -96,6 +105,7 @@ class EvidenceTest {
 
   private static SignOff signOff(SignOff.State state) {
     UUID any = UUID.randomUUID();
-    return new SignOff(any, any, any, "clear", "1", "code", state, any, NOW.minusSeconds(1000), NOW);
+    return new SignOff(
+        any, any, any, "clear", "1", "code", state, any, NOW.minusSeconds(1000), NOW);
   }
 }
