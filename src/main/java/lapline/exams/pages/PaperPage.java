@@ -7,7 +7,6 @@ import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import java.time.Instant;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -88,14 +87,17 @@ public class PaperPage {
     return sheet;
   }
 
+  /** What a place held when the page was made. */
+  public record Shown(String cell, String text) {}
+
   /** What each place held when the page was made, so that two windows merge place by place. */
-  public Map<String, String> getAsShown() {
-    Map<String, String> shown = new LinkedHashMap<>();
+  public List<Shown> getAsShown() {
     ReadPapers.Written w = open().orElseThrow(NotFoundException::new);
     Map<String, String> now =
         keptAt == null ? w.answers() : read.toWrite(signedIn.person(), getId()).answers();
-    w.paper().cells().forEach(cell -> shown.put(cell, now.getOrDefault(cell, "")));
-    return shown;
+    return w.paper().cells().stream()
+        .map(cell -> new Shown(cell, now.getOrDefault(cell, "")))
+        .toList();
   }
 
   public String begin() {

@@ -31,11 +31,6 @@ public class PaperReviewPage {
     return written;
   }
 
-  /** A paper that was handed in in another window shows its result. */
-  public String open() {
-    return getWritten().sitting().isOpen() ? null : PaperLink.result(getWritten().sitting().id());
-  }
-
   public List<PaperQuestion> getQuestions() {
     if (questions == null) {
       questions = new PaperSheet(getWritten().paper(), getWritten().answers()).getQuestions();
