@@ -5,7 +5,7 @@
  */
 (function () {
   'use strict';
-  const form = document.getElementById('paper');
+  const form = document.getElementById('sit');
   const trouble = document.getElementById('trouble');
   if (!form || !trouble) return;
   const WAIT = 1500;
