@@ -81,6 +81,14 @@ class PaperMarkingTest {
   }
 
   @Test
+  void two_steps_that_change_places_break_every_pair_they_stand_in() {
+    // put as 1, 3, 2, 4
+    ItemMark mark =
+        marked(steps(1, 3, 2, 4), Map.of("1.1", "1", "1.2", "2", "1.3", "3", "1.4", "4"));
+    assertThat(mark.mark()).isZero();
+  }
+
+  @Test
   void a_place_given_twice_counts_for_neither_step() {
     assertThat(marked(steps(2, 1, 3), Map.of("1.1", "2", "1.2", "1", "1.3", "2")).mark()).isZero();
   }
