@@ -112,7 +112,7 @@ class ClearPanelTest {
 
   @Test
   void a_blend_that_is_meant_to_run_out_has_no_film_map() {
-    PracticeTask blend = CourseTasks.task("coverage/base-over-spot");
+    PracticeTask blend = WrittenPanel.COURSE.find("coverage/base-over-spot").orElseThrow();
     java.util.List<Reading> film = new java.util.ArrayList<>();
     for (int place = 1; place <= 4; place++) {
       film.add(new Reading(Cell.place("film-before", place), 90e-6, 1e-6, ""));

@@ -85,7 +85,7 @@ class PanelReaderTest {
 
   @Test
   void coats_begin_one_after_the_other_though_midnight_may_come_between() {
-    PracticeTask card = CourseTasks.task("coverage/spray-out-card");
+    PracticeTask card = WrittenPanel.COURSE.find("coverage/spray-out-card").orElseThrow();
     assertThat(starts(card, "14:20", "14:05")).containsExactly("entry.together.coats");
     assertThat(starts(card, "14:05", "14:20")).isEmpty();
     assertThat(starts(card, "23:55", "00:10")).isEmpty();
@@ -93,7 +93,7 @@ class PanelReaderTest {
 
   private static List<String> starts(PracticeTask task, String first, String second) {
     Map<String, String> typed = Map.of("coat-start.c1", first, "coat-start.c2", second);
-    return PanelReader.read(task, CourseTasks.ALL.measurands(), typed, UnitSystem.METRIC)
+    return PanelReader.read(task, WrittenPanel.COURSE.measurands(), typed, UnitSystem.METRIC)
         .problems()
         .stream()
         .map(FieldProblem::key)
@@ -102,10 +102,10 @@ class PanelReaderTest {
 
   @Test
   void black_is_never_the_brighter_one() {
-    PracticeTask card = CourseTasks.task("coverage/spray-out-card");
+    PracticeTask card = WrittenPanel.COURSE.find("coverage/spray-out-card").orElseThrow();
     Map<String, String> typed = Map.of("luminance-black.c1", "80 %", "luminance-white.c1", "60 %");
     assertThat(
-            PanelReader.read(card, CourseTasks.ALL.measurands(), typed, UnitSystem.METRIC)
+            PanelReader.read(card, WrittenPanel.COURSE.measurands(), typed, UnitSystem.METRIC)
                 .problems())
         .extracting(FieldProblem::key)
         .containsExactly("entry.together.luminance");

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 
 /** The practice tasks and measurands of the course as they lie in the files. */
 class PracticeTaskContentTest {
-  private static final PracticeTasks COURSE = CourseTasks.ALL;
+  private static final PracticeTasks COURSE = WrittenPanel.COURSE;
 
   /** What a gun card can speak for; a misspelt word would never find its card. */
   private static final Set<String> ON_A_CARD =
