@@ -6,7 +6,7 @@ import lapline.trade.measure.UnitSystem;
 
 /** The readings of an invented panel of two coats of clear, well sprayed until told otherwise. */
 final class ClearPanel {
-  static final PracticeTask TASK = CourseTasks.task("clear/two-coats");
+  static final PracticeTask TASK = WrittenPanel.COURSE.find("clear/two-coats").orElseThrow();
 
   /** A hand is not a machine: film over the mean at places 1 to 15, micrometres. */
   private static final double[] HAND = {
@@ -78,7 +78,7 @@ final class ClearPanel {
   }
 
   PanelReading read() {
-    return PanelReader.read(TASK, CourseTasks.ALL.measurands(), typed, UnitSystem.METRIC);
+    return PanelReader.read(TASK, WrittenPanel.COURSE.measurands(), typed, UnitSystem.METRIC);
   }
 
   PanelScore score() {

@@ -60,6 +60,13 @@ class ClearPanelTest {
   }
 
   @Test
+  void the_step_from_the_edge_to_the_first_pass_is_no_overlap() {
+    Result without = result(ClearPanel.good().score(), "overlap");
+    Result with = result(ClearPanel.good().put("pass-spacing.c1.p1", "150 mm").score(), "overlap");
+    assertThat(with.value()).isEqualTo(without.value());
+  }
+
+  @Test
   void what_was_not_measured_costs_no_points_but_a_critical_one_keeps_it_from_sign_off() {
     PanelScore all = ClearPanel.good().score();
     PanelScore score = ClearPanel.good().without("humidity").score();
@@ -105,7 +112,7 @@ class ClearPanelTest {
 
   @Test
   void a_blend_that_is_meant_to_run_out_has_no_film_map() {
-    PracticeTask blend = CourseTasks.task("coverage/base-over-spot");
+    PracticeTask blend = WrittenPanel.COURSE.find("coverage/base-over-spot").orElseThrow();
     java.util.List<Reading> film = new java.util.ArrayList<>();
     for (int place = 1; place <= 4; place++) {
       film.add(new Reading(Cell.place("film-before", place), 90e-6, 1e-6, ""));

@@ -1,7 +1,9 @@
 package lapline.practice;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
@@ -9,6 +11,8 @@ import lapline.trade.measure.UnitSystem;
 import org.junit.jupiter.api.Test;
 
 class PanelReaderTest {
+  private static final String ABOVE = "entry.reading.above-possible";
+
   private final PracticeShop shop = new PracticeShop();
   private final PracticeTask task = shop.tasks.find(PracticeShop.TASK).orElseThrow();
 
@@ -31,7 +35,7 @@ class PanelReaderTest {
   @Test
   void what_cannot_be_is_told_with_what_could() {
     isRefused("entry.reading.below-possible", Map.of("film-after.at1", "-3"));
-    isRefused("entry.reading.above-possible", Map.of("fan-width", "2 m"));
+    isRefused(ABOVE, Map.of("fan-width", "2 m"));
     isRefused("entry.reading.wrong-unit", Map.of("fan-width", "20 psi"));
     isRefused("entry.reading.no-choice", Map.of("shine-left.at2", "perhaps"));
     isRefused("entry.no-such-place", Map.of("film-after.at3", "62"));
@@ -48,6 +52,63 @@ class PanelReaderTest {
   void a_step_wider_than_the_fan_is_told() {
     isRefused(
         "entry.together.spacing", Map.of("fan-width", "200 mm", "pass-spacing.c1.p2", "260 mm"));
+  }
+
+  @Test
+  void the_step_before_the_first_pass_is_one_from_the_edge_and_may_be_wider() {
+    Map<String, String> typed = Map.of("fan-width", "200 mm", "pass-spacing.c1.p1", "260 mm");
+    assertThat(read(typed).problems()).isEmpty();
+  }
+
+  @Test
+  void a_choice_may_be_typed_as_its_word_or_its_number() {
+    for (String typed : new String[] {"shine", "Shine left", "SHINE LEFT", "1", "1.0"}) {
+      PanelReading reading = read(Map.of("shine-left.at2", typed));
+      assertThat(reading.problems()).as(typed).isEmpty();
+      assertThat(reading.entry().of("shine-left").get(0).value()).as(typed).isEqualTo(1);
+    }
+    isRefused("entry.reading.no-choice", Map.of("shine-left.at2", "2"));
+  }
+
+  @Test
+  void a_bare_number_is_in_the_persons_units_and_so_is_the_answer() {
+    PanelReading us =
+        PanelReader.read(
+            task,
+            shop.tasks.measurands(),
+            Map.of("gun-pressure", "24", "film-after.at1", "900"),
+            UnitSystem.US);
+    assertThat(us.entry().of("gun-pressure").get(0).value()).isCloseTo(165474, within(1.0));
+    assertThat(us.problems()).extracting(FieldProblem::key).containsExactly(ABOVE);
+    assertThat(us.problems().get(0).args()).allMatch(said -> said.endsWith("mil"));
+  }
+
+  @Test
+  void coats_begin_one_after_the_other_though_midnight_may_come_between() {
+    PracticeTask card = WrittenPanel.COURSE.find("coverage/spray-out-card").orElseThrow();
+    assertThat(starts(card, "14:20", "14:05")).containsExactly("entry.together.coats");
+    assertThat(starts(card, "14:05", "14:20")).isEmpty();
+    assertThat(starts(card, "23:55", "00:10")).isEmpty();
+  }
+
+  private static List<String> starts(PracticeTask task, String first, String second) {
+    Map<String, String> typed = Map.of("coat-start.c1", first, "coat-start.c2", second);
+    return PanelReader.read(task, WrittenPanel.COURSE.measurands(), typed, UnitSystem.METRIC)
+        .problems()
+        .stream()
+        .map(FieldProblem::key)
+        .toList();
+  }
+
+  @Test
+  void black_is_never_the_brighter_one() {
+    PracticeTask card = WrittenPanel.COURSE.find("coverage/spray-out-card").orElseThrow();
+    Map<String, String> typed = Map.of("luminance-black.c1", "80 %", "luminance-white.c1", "60 %");
+    assertThat(
+            PanelReader.read(card, WrittenPanel.COURSE.measurands(), typed, UnitSystem.METRIC)
+                .problems())
+        .extracting(FieldProblem::key)
+        .containsExactly("entry.together.luminance");
   }
 
   @Test

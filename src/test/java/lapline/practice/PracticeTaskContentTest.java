@@ -2,17 +2,193 @@ package lapline.practice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
-import lapline.content.ContentFiles;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import lapline.practice.PracticeTask.Anchor;
+import lapline.practice.PracticeTask.FindingRule;
+import lapline.practice.PracticeTask.RubricItem;
+import lapline.trade.measure.TargetRange;
 import org.junit.jupiter.api.Test;
 
 /** The practice tasks and measurands of the course as they lie in the files. */
 class PracticeTaskContentTest {
-  private static final PracticeTasks COURSE = PracticeTasks.read(new ContentFiles(Path.of(".")));
+  private static final PracticeTasks COURSE = WrittenPanel.COURSE;
+
+  /** What a gun card can speak for; a misspelt word would never find its card. */
+  private static final Set<String> ON_A_CARD =
+      Set.of("", "distance", "pressure", "overlap", "speed", "fan");
+
+  /** Every such thing of the course of which a sentence does not hold, as 'task: thing'. */
+  private static <T> List<String> failing(
+      Function<PracticeTask, Stream<T>> things, Predicate<T> holds) {
+    return COURSE.all().stream()
+        .flatMap(
+            task ->
+                things.apply(task).filter(holds.negate()).map(thing -> task.id() + ": " + thing))
+        .toList();
+  }
+
+  private static Stream<Criterion> criteria(PracticeTask task) {
+    return task.criteria().stream();
+  }
+
+  private static Stream<RubricItem> rubric(PracticeTask task) {
+    return task.rubric().stream();
+  }
 
   @Test
   void every_task_and_every_measurand_reads_without_a_problem() {
     assertThat(COURSE.problems()).isEmpty();
-    assertThat(COURSE.all()).isNotEmpty();
+    assertThat(COURSE.all())
+        .extracting(PracticeTask::id)
+        .contains(
+            "preparing/flat-panel",
+            "masking/hatch-lid-aperture",
+            "coverage/spray-out-card",
+            "coverage/base-over-spot",
+            "clear/two-coats");
+  }
+
+  @Test
+  void every_side_on_which_a_criterion_can_fail_has_a_likely_cause() {
+    List<String> untold =
+        COURSE.all().stream()
+            .flatMap(
+                t ->
+                    criteria(t)
+                        .flatMap(
+                            c ->
+                                sides(c)
+                                    .filter(s -> !isTold(t, c, s))
+                                    .map(s -> t.id() + ": " + c.id() + " " + s)))
+            .toList();
+    assertThat(untold).isEmpty();
+  }
+
+  private static Stream<String> sides(Criterion criterion) {
+    return Stream.of("low", "high")
+        .filter(
+            s -> s.equals("low") ? criterion.target().hasLeast() : criterion.target().hasMost());
+  }
+
+  private static boolean isTold(PracticeTask task, Criterion criterion, String side) {
+    return task.findings().stream()
+        .filter(f -> f.criterion().equals(criterion.id()))
+        .anyMatch(f -> f.side().equals("any") || f.side().equals(side));
+  }
+
+  @Test
+  void every_cause_has_one_change_and_at_least_one_rival() {
+    assertThat(failing(t -> t.findings().stream(), PracticeTaskContentTest::isWhole)).isEmpty();
+  }
+
+  private static boolean isWhole(FindingRule rule) {
+    return !rule.change().isBlank() && !rule.rivals().isEmpty();
+  }
+
+  @Test
+  void no_rule_stands_behind_another_that_always_comes_first() {
+    for (PracticeTask task : COURSE.all()) {
+      List<String> keys =
+          task.findings().stream().map(f -> f.criterion() + " " + f.side()).toList();
+      assertThat(keys).as(task.id()).doesNotHaveDuplicates();
+    }
+  }
+
+  @Test
+  void no_criterion_outweighs_all_the_others_and_none_fades_over_more_than_its_target() {
+    for (PracticeTask task : COURSE.all()) {
+      double all = criteria(task).mapToDouble(Criterion::weight).sum();
+      assertThat(criteria(task)).as(task.id()).allMatch(c -> c.weight() <= 0.3 * all);
+    }
+    assertThat(failing(PracticeTaskContentTest::criteria, PracticeTaskContentTest::fadesSanely))
+        .isEmpty();
+  }
+
+  /** Points are gone within two widths of a range: else a miss would cost next to nothing. */
+  private static boolean fadesSanely(Criterion criterion) {
+    TargetRange target = criterion.target();
+    boolean twoSided = target.hasLeast() && target.hasMost();
+    return !twoSided || criterion.fade() <= target.most() - target.least();
+  }
+
+  @Test
+  void a_target_is_wide_enough_for_its_instrument_to_show_that_it_is_met() {
+    assertThat(failing(PracticeTaskContentTest::criteria, PracticeTaskContentTest::canBeMet))
+        .isEmpty();
+  }
+
+  /** One reading in the middle of a two-sided target would be met: 1.96 u to either side. */
+  private static boolean canBeMet(Criterion criterion) {
+    TargetRange target = criterion.target();
+    boolean twoSided = target.hasLeast() && target.hasMost();
+    double middle = (target.least() + target.most()) / 2;
+    return !twoSided
+        || COURSE
+            .measurands()
+            .find(criterion.quantity())
+            .map(m -> (target.most() - middle) >= 1.96 * m.uncertaintyAt(middle))
+            .orElse(true);
+  }
+
+  @Test
+  void a_gun_card_is_asked_for_what_it_can_say() {
+    assertThat(failing(PracticeTaskContentTest::criteria, c -> ON_A_CARD.contains(c.card())))
+        .isEmpty();
+  }
+
+  @Test
+  void every_source_says_where_a_number_comes_from() {
+    Predicate<Criterion> named =
+        c ->
+            Stream.of("common practice", "course target", "ISO", "usual rule")
+                .anyMatch(c.source()::contains);
+    assertThat(failing(PracticeTaskContentTest::criteria, named)).isEmpty();
+  }
+
+  @Test
+  void anchors_rise_from_the_worst_mark_and_the_best_is_not_asked_for() {
+    assertThat(failing(PracticeTaskContentTest::rubric, PracticeTaskContentTest::rises)).isEmpty();
+  }
+
+  private static boolean rises(RubricItem item) {
+    List<Integer> marks = item.anchors().stream().map(Anchor::mark).toList();
+    return marks.equals(marks.stream().distinct().sorted().toList())
+        && item.acceptedFrom() > marks.get(0)
+        && item.acceptedFrom() < marks.get(marks.size() - 1);
+  }
+
+  @Test
+  void every_task_is_watched_for_safe_work_and_says_what_the_data_sheet_decides() {
+    assertThat(COURSE.all())
+        .allMatch(t -> t.rubric().stream().anyMatch(r -> r.id().equals("conduct") && r.critical()))
+        .allMatch(t -> String.join(" ", t.cautions()).contains("local codes"));
+  }
+
+  @Test
+  void a_task_demands_one_reading_at_least_and_four_at_most() {
+    for (PracticeTask task : COURSE.all()) {
+      Set<String> demanded =
+          task.sections().stream()
+              .flatMap(s -> s.fields().stream())
+              .filter(PracticeTask.Field::required)
+              .map(PracticeTask.Field::measurand)
+              .collect(Collectors.toSet());
+      assertThat(demanded).as(task.id()).hasSizeBetween(1, 4);
+    }
+  }
+
+  @Test
+  void sections_and_defects_have_names_of_their_own() {
+    for (PracticeTask task : COURSE.all()) {
+      assertThat(task.sections()).extracting(PracticeTask.Section::id).doesNotHaveDuplicates();
+      assertThat(task.defects()).extracting(PracticeTask.DefectKind::id).doesNotHaveDuplicates();
+      assertThat(task.rubric()).extracting(RubricItem::id).doesNotHaveDuplicates();
+      assertThat(task.criteria()).extracting(Criterion::id).noneMatch(id -> id.matches(".*[./].*"));
+    }
   }
 }
