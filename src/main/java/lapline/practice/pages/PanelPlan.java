@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import lapline.pages.drawing.Fill;
 import lapline.pages.drawing.Pen;
+import lapline.pages.drawing.Point;
 import lapline.pages.drawing.Shape;
 import lapline.pages.drawing.Shape.Align;
 import lapline.pages.drawing.Shape.Words;
@@ -36,27 +37,32 @@ final class PanelPlan {
     return List.of(Shape.Surface.of(scale.edge(), Fill.flat(Tone.SHEET), Pen.NONE));
   }
 
-  /** Spots, apertures, edges and areas, dashed, with their names. */
+  /** Spots, apertures, edges and areas, dashed, with their names where there is room. */
   List<Shape> features() {
-    List<Shape> shapes = new ArrayList<>();
+    LabelPlacing room = new LabelPlacing(size * 0.9, scale.left(), scale.left() + scale.width());
+    scale.panel().places().forEach(p -> room.keepFree(scale.x(p.x()), scale.y(p.y()), size));
+    List<Shape> outlines = new ArrayList<>();
+    List<Shape> names = new ArrayList<>();
     for (PanelOutline.Feature f : scale.panel().features()) {
-      if (f.corners().size() == 2 || f.kind().equals("edge")) {
-        shapes.add(new Shape.Line(scale.ring(f.corners()), Pen.FINE.dash()));
-      } else {
-        shapes.add(Shape.Surface.of(scale.ring(f.corners()), Fill.NONE, Pen.FINE.dash()));
-      }
-      shapes.add(label(f));
+      List<Point> corners = scale.ring(f.corners());
+      outlines.add(outline(f, corners));
+      names.add(room.name(f.label(), corners).in(Tone.FAINT).withHalo());
     }
-    return shapes;
+    outlines.addAll(names);
+    return outlines;
   }
 
-  private Shape label(PanelOutline.Feature feature) {
-    double x = feature.corners().stream().mapToDouble(PanelOutline.Point::x).average().orElse(0);
-    double top = feature.corners().stream().mapToDouble(PanelOutline.Point::y).max().orElse(0);
-    double y = Math.min(scale.y(top) + size * 1.2, scale.bottom() - size * 0.4);
-    return Words.of(scale.x(x), y, size * 0.9, Align.MIDDLE, feature.label())
-        .in(Tone.FAINT)
-        .withHalo();
+  /** Dashes would hide the form of what is hardly larger than they are. */
+  private Shape outline(PanelOutline.Feature feature, List<Point> corners) {
+    if (corners.size() == 2 || feature.kind().equals("edge")) {
+      return new Shape.Line(corners, Pen.FINE.dash());
+    }
+    double across = corners.stream().mapToDouble(c -> distance(c, corners.get(0))).max().orElse(0);
+    return Shape.Surface.of(corners, Fill.NONE, across < 6 ? Pen.FINE : Pen.FINE.dash());
+  }
+
+  private static double distance(Point a, Point b) {
+    return Math.hypot(a.x() - b.x(), a.y() - b.y());
   }
 
   /** The reading places by number, each named {@code place-n} for the page's script. */

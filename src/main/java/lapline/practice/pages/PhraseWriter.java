@@ -2,8 +2,13 @@ package lapline.practice.pages;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.DoublePredicate;
+import java.util.stream.Collectors;
 import lapline.pages.Messages;
 import lapline.practice.Cell;
+import lapline.practice.Criterion;
+import lapline.practice.Measurand;
 import lapline.practice.Phrase;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.QuantityWriter;
@@ -67,12 +72,10 @@ public final class PhraseWriter {
 
   public String range(TargetRange range, Dimension dimension) {
     if (range.hasLeast() && range.hasMost()) {
-      return range.least() == range.most()
-          ? quantity(range.least(), dimension)
-          : say(
-              "drawing.range.both",
-              lowerEnd(range.least(), dimension),
-              quantity(range.most(), dimension));
+      return closed(range, dimension);
+    }
+    if (dimension == Dimension.COUNT && range.most() == 0) {
+      return say("drawing.range.none");
     }
     if (range.hasLeast()) {
       return say("drawing.range.least", quantity(range.least(), dimension));
@@ -80,6 +83,41 @@ public final class PhraseWriter {
     return range.hasMost()
         ? say("drawing.range.most", quantity(range.most(), dimension))
         : say("drawing.range.open");
+  }
+
+  private String closed(TargetRange range, Dimension dimension) {
+    if (range.least() == range.most()) {
+      return quantity(range.least(), dimension);
+    }
+    if (range.least() == -range.most()) {
+      return say("drawing.range.around", quantity(range.most(), dimension));
+    }
+    return say(
+        "drawing.range.both",
+        lowerEnd(range.least(), dimension),
+        quantity(range.most(), dimension));
+  }
+
+  /** What a criterion asks for; of a choice, the choices that will do. */
+  public String target(Criterion criterion, Optional<Measurand> read) {
+    return criterion.dimension() == Dimension.CHOICE && read.isPresent()
+        ? options(read.get(), criterion.target()::contains)
+        : range(criterion.target(), criterion.dimension());
+  }
+
+  /** A value of a criterion; of a choice, what was chosen. */
+  public String value(
+      Criterion criterion, double si, double standardUncertainty, Optional<Measurand> read) {
+    return criterion.dimension() == Dimension.CHOICE && read.isPresent()
+        ? options(read.get(), v -> v == si)
+        : quantity(si, standardUncertainty, criterion.dimension());
+  }
+
+  private static String options(Measurand read, DoublePredicate which) {
+    return read.options().stream()
+        .filter(o -> which.test(o.value()))
+        .map(Measurand.Option::label)
+        .collect(Collectors.joining(" / "));
   }
 
   /** Times may be written in two units, so each end says its own. */

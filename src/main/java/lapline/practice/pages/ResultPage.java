@@ -6,6 +6,7 @@ import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import lapline.people.NotFoundException;
 import lapline.people.Person;
@@ -89,7 +90,11 @@ public class ResultPage {
   public List<ResultRow> getRows() {
     PhraseWriter words = say.writer();
     double weights = judgedResults().stream().mapToDouble(r -> r.criterion().weight()).sum();
-    return judgedResults().stream().map(r -> ResultRow.of(r, weights, words)).toList();
+    return judgedResults().stream().map(r -> ResultRow.of(r, read(r), weights, words)).toList();
+  }
+
+  private Optional<Measurand> read(PanelScore.Result result) {
+    return tasks.measurands().find(result.criterion().quantity());
   }
 
   private List<PanelScore.Result> judgedResults() {

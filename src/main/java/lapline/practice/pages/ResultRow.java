@@ -1,8 +1,10 @@
 package lapline.practice.pages;
 
 import java.util.List;
+import java.util.Optional;
+import lapline.practice.Criterion;
+import lapline.practice.Measurand;
 import lapline.practice.PanelScore;
-import lapline.trade.measure.Dimension;
 import lapline.trade.measure.Verdict;
 
 /**
@@ -32,34 +34,39 @@ public record ResultRow(
   /** A named value that went in; {@code conformance} is not a number where it has no target. */
   public record Part(String name, String value, double conformance) {}
 
-  static ResultRow of(PanelScore.Result r, double allWeights, PhraseWriter words) {
-    Dimension d = r.criterion().dimension();
-    double weight = allWeights > 0 ? 100 * r.criterion().weight() / allWeights : 0;
+  /**
+   * @param read what was read, where the criterion is about a reading and not computed
+   */
+  static ResultRow of(
+      PanelScore.Result r, Optional<Measurand> read, double allWeights, PhraseWriter words) {
+    Criterion c = r.criterion();
+    double weight = allWeights > 0 ? 100 * c.weight() / allWeights : 0;
     return new ResultRow(
-        r.criterion().id(),
-        r.criterion().label(),
-        r.criterion().critical(),
+        c.id(),
+        c.label(),
+        c.critical(),
         r.verdict(),
         r.conformance(),
-        words.quantity(r.value(), r.standardUncertainty(), d),
-        words.range(r.target(), d),
+        words.value(c, r.value(), r.standardUncertainty(), read),
+        words.target(c, read),
         r.points() * weight,
         weight,
         words.phrase(r.advice()),
-        r.criterion().why(),
-        r.criterion().source(),
+        c.why(),
+        c.source(),
         r.working() == null ? "" : words.word(r.working().formula()),
         r.working() == null ? "" : words.word(r.working().source()),
-        r.instances().stream().map(i -> part(i, d, words)).toList(),
+        r.instances().stream().map(i -> part(i, c, read, words)).toList(),
         r.working() == null
             ? List.of()
             : r.working().inputs().stream().map(i -> part(i, words)).toList());
   }
 
-  private static Part part(PanelScore.Instance i, Dimension d, PhraseWriter words) {
+  private static Part part(
+      PanelScore.Instance i, Criterion c, Optional<Measurand> read, PhraseWriter words) {
     return new Part(
         words.where(i.where()),
-        words.quantity(i.value(), i.standardUncertainty(), d),
+        words.value(c, i.value(), i.standardUncertainty(), read),
         i.conformance());
   }
 

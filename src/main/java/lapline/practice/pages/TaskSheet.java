@@ -2,6 +2,7 @@ package lapline.practice.pages;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import lapline.pages.drawing.Drawing;
 import lapline.pages.drawing.Paper;
@@ -30,6 +31,7 @@ public final class TaskSheet {
   private final Head head;
   private final PhraseWriter words;
   private final SheetBoxes boxes;
+  private final Function<String, Optional<Measurand>> measurands;
 
   /**
    * What stands at the head of the sheet.
@@ -41,11 +43,19 @@ public final class TaskSheet {
   public record Head(String person, String day, String code, String address, String changed) {}
 
   public TaskSheet(
-      PracticeTask task, Function<String, Measurand> measurands, Head head, PhraseWriter words) {
+      PracticeTask task,
+      Function<String, Optional<Measurand>> measurands,
+      Head head,
+      PhraseWriter words) {
     this.task = task;
     this.head = head;
     this.words = words;
-    this.boxes = new SheetBoxes(task, measurands, words);
+    this.measurands = measurands;
+    this.boxes = new SheetBoxes(task, id -> measurands.apply(id).orElseThrow(), words);
+  }
+
+  private Optional<Measurand> read(Criterion criterion) {
+    return measurands.apply(criterion.quantity());
   }
 
   public String title() {
@@ -156,7 +166,7 @@ public final class TaskSheet {
                   column.y(),
                   column.text(),
                   Align.END,
-                  words.range(c.target(), c.dimension()))
+                  words.target(c, read(c)))
               .strong());
     }
   }

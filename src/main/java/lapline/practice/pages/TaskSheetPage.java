@@ -4,12 +4,12 @@ import jakarta.enterprise.context.RequestScoped;
 import jakarta.faces.context.FacesContext;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
-import java.net.URI;
 import lapline.pages.drawing.Paper;
 import lapline.pages.drawing.SvgWriter;
 import lapline.people.Person;
 import lapline.people.SignedIn;
 import lapline.practice.Attempt;
+import lapline.practice.Criterion;
 import lapline.practice.FindAttempts;
 import lapline.practice.PracticeTask;
 
@@ -35,14 +35,12 @@ public class TaskSheetPage {
 
   private static String here() {
     var outside = FacesContext.getCurrentInstance().getExternalContext();
-    URI page =
-        URI.create(
-            outside.getRequestScheme()
-                + "://"
-                + outside.getRequestServerName()
-                + ":"
-                + outside.getRequestServerPort());
-    return page + outside.getRequestContextPath();
+    return outside.getRequestScheme()
+        + "://"
+        + outside.getRequestServerName()
+        + ":"
+        + outside.getRequestServerPort()
+        + outside.getRequestContextPath();
   }
 
   public String getSvg() {
@@ -59,6 +57,10 @@ public class TaskSheetPage {
 
   public PracticeTask getTask() {
     return task;
+  }
+
+  public String target(Criterion criterion) {
+    return sheets.target(signedIn.person(), criterion);
   }
 
   public boolean isMine() {

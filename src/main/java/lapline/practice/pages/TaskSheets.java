@@ -11,6 +11,7 @@ import lapline.people.NotFoundException;
 import lapline.people.PeopleRecords;
 import lapline.people.Person;
 import lapline.practice.Attempt;
+import lapline.practice.Criterion;
 import lapline.practice.FindAttempts;
 import lapline.practice.PracticeTask;
 import lapline.practice.PracticeTasks;
@@ -60,13 +61,19 @@ public class TaskSheets {
     Attempt attempt = find.attempt(by, attemptId);
     return new TaskSheet(
         task(by, attempt),
-        tasks.measurands()::require,
+        tasks.measurands()::find,
         head(attempt, by.zone(), here),
         new PhraseWriter(messages, by.units()));
   }
 
   public PracticeTask task(Person by, Attempt attempt) {
     return targets.apply(by, read.task(attempt), attempt.gunCard());
+  }
+
+  /** What a criterion asks for, in this person's units. */
+  public String target(Person by, Criterion criterion) {
+    return new PhraseWriter(messages, by.units())
+        .target(criterion, tasks.measurands().find(criterion.quantity()));
   }
 
   private TaskSheet.Head head(Attempt attempt, ZoneId zone, String here) {

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
 import javax.imageio.ImageIO;
 import lapline.content.ContentFiles;
@@ -34,7 +35,10 @@ class TaskSheetTest {
   private static final String ADDRESS = "https://lapline.example.org/learn/sheet?code=k7f3mw2q";
 
   record Print(
-      PracticeTask task, Function<String, Measurand> measurands, Paper paper, UnitSystem units) {
+      PracticeTask task,
+      Function<String, Optional<Measurand>> measurands,
+      Paper paper,
+      UnitSystem units) {
     @Override
     public String toString() {
       return task.id() + " on " + paper + " in " + units;
@@ -48,9 +52,11 @@ class TaskSheetTest {
     List<Print> prints = new ArrayList<>();
     for (Paper paper : Paper.values()) {
       for (UnitSystem units : UnitSystem.values()) {
-        prints.add(new Print(InventedTask.full(), InventedTask::measurand, paper, units));
+        prints.add(
+            new Print(
+                InventedTask.full(), id -> Optional.of(InventedTask.measurand(id)), paper, units));
         for (PracticeTask task : course.all()) {
-          prints.add(new Print(task, course.measurands()::require, paper, units));
+          prints.add(new Print(task, course.measurands()::find, paper, units));
         }
       }
     }
