@@ -49,8 +49,8 @@ final class CoatHabits {
 
   /** First the spot, then further each time; beginners jump far and come near the panel's edge. */
   private double stepOut(Cell cell) {
-    double step = 0.036 + 0.045 * day.form().slip();
-    double[] reach = {0.008, 0.008 + step * 0.95, 0.008 + step * 2.45};
+    double step = 0.0635 + 0.045 * day.form().slip();
+    double[] reach = {0.008, 0.008 + step * 0.55, 0.008 + step * 1.55};
     double out = reach[Math.min(cell.coat(), reach.length) - 1];
     return Math.rint(Math.min(out, room()) * 1000) / 1000;
   }

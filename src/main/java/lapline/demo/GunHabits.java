@@ -75,6 +75,6 @@ final class GunHabits {
     double parts = known ? mix.get(cell.step() - 1).parts() : 1;
     boolean last = cell.step() == mix.size();
     double thinner = last ? 1 + 1.2 * day.form().of(Fault.THIN_MIX) : 1;
-    return day.near(PART * parts * thinner, 0.01, 0.02);
+    return day.near(PART * parts * thinner, 0.005, 0.02);
   }
 }

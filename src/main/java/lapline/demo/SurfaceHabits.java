@@ -31,8 +31,8 @@ final class SurfaceHabits {
   static Map<String, Habit> masking(PanelDay day) {
     SurfaceHabits habits = new SurfaceHabits(day);
     return Map.of(
-        "bleed-length", Habit.of(c -> habits.length(0.001, 0.09)),
-        "hard-edge-length", Habit.of(c -> habits.length(0.003, 0.12)),
+        "bleed-length", Habit.of(c -> habits.length(0.0005, 0.05)),
+        "hard-edge-length", Habit.of(c -> habits.length(0.001, 0.07)),
         "apertures-missed", Habit.of(c -> day.fault(0.7) + day.fault(0.3)),
         "slack-film", Habit.of(c -> day.fault(0.6)),
         "jamb-overhang", Habit.of(c -> day.near(day.aim("jamb-overhang", 0.025), 0.06, 0.4)),

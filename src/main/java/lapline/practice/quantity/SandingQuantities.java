@@ -27,17 +27,17 @@ final class SandingQuantities {
         .orElse(Missing.of(GRIT));
   }
 
-  /** The largest jump, as grain size before over grain size after; 1 where one grade was used. */
+  /** The most numbers of the P scale that one step skips; 0 where one grade was used. */
   static Measured largestStep(PracticeTask task, PanelEntry entry) {
     return sequence(entry)
-        .map(s -> value("formula.grit-step", s.largestStep().map(Step::ratio).orElse(1.0)))
+        .map(s -> value("formula.grit-step", s.largestStep().map(Step::numbers).orElse(0)))
         .orElse(Missing.of(GRIT));
   }
 
   private static Measured value(String formula, double value) {
     return new Values(
         List.of(Value.of(Cell.panel(GRIT), Estimate.of(value, 0))),
-        new Working(formula, "source.iso-6344", List.of()));
+        new Working(formula, "source.plain", List.of()));
   }
 
   /** Empty where no grade was written down, or one that the scale does not have. */

@@ -40,6 +40,13 @@ public record SandingSequence(List<Abrasive> grades) {
     public boolean coarser() {
       return ratio < 1;
     }
+
+    /**
+     * How many numbers of the scale it skips: 200 from P400 to P600; below 0 where it went coarser.
+     */
+    public int numbers() {
+      return to.grade() - from.grade();
+    }
   }
 
   /** The steps in order; none for a single grade. */
@@ -49,9 +56,9 @@ public record SandingSequence(List<Abrasive> grades) {
         .toList();
   }
 
-  /** The largest jump, where scratches are likeliest to stay; empty for a single grade. */
+  /** The step over the most numbers, where scratches are likeliest to stay; empty for one grade. */
   public Optional<Step> largestStep() {
-    return steps().stream().max(Comparator.comparingDouble(Step::ratio));
+    return steps().stream().max(Comparator.comparingInt(Step::numbers));
   }
 
   /** Whether no step went back to a coarser grade. */

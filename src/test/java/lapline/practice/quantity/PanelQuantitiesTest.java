@@ -93,23 +93,22 @@ class PanelQuantitiesTest {
     assertThat(steps.get(0).estimate().value()).isCloseTo(0.06, within(1e-12));
     assertThat(steps.get(1).estimate().value()).isCloseTo(-0.005, within(1e-12));
     assertThat(steps.get(1).estimate().standardUncertainty())
-        .isCloseTo(0.005 * Math.sqrt(2), within(1e-12));
+        .isCloseTo(0.003 * Math.sqrt(2), within(1e-12));
   }
 
-  /** Median grains of ISO 6344-3: P240 58.5 µm, P400 35.0 µm, P600 25.8 µm. */
   @Test
-  void the_largest_sanding_step_is_a_ratio_of_grains() {
+  void the_largest_sanding_step_is_counted_in_numbers_of_the_scale() {
     panel.put("grit.s1", "P240").put("grit.s2", "P400").put("grit.s3", "P600");
-    assertThat(value("grit-step")).isCloseTo(58.5 / 35.0, within(1e-9));
+    assertThat(value("grit-step")).isEqualTo(200);
     assertThat(value("final-grit")).isEqualTo(600);
     panel.put("grit.s2", "P600");
-    assertThat(value("grit-step")).isCloseTo(58.5 / 25.8, within(1e-9));
+    assertThat(value("grit-step")).isEqualTo(360);
   }
 
   @Test
   void one_paper_is_no_step() {
     panel.put("grit.s1", "P600");
-    assertThat(value("grit-step")).isEqualTo(1);
+    assertThat(value("grit-step")).isZero();
   }
 
   @Test

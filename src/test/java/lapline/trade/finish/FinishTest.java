@@ -25,13 +25,14 @@ class FinishTest {
   }
 
   @Test
-  void the_largest_jump_in_scratch_is_named() {
-    SandingSequence sanding = SandingSequence.ofGrades(List.of(180.0, 320.0, 400.0, 600.0));
+  void the_largest_jump_in_numbers_is_named() {
+    SandingSequence sanding = SandingSequence.ofGrades(List.of(240.0, 320.0, 400.0, 600.0));
 
     SandingSequence.Step largest = sanding.largestStep().orElseThrow();
-    assertThat(largest.from()).isEqualTo(Abrasive.P180);
-    assertThat(largest.to()).isEqualTo(Abrasive.P320);
-    assertThat(largest.ratio()).isCloseTo(82 / 46.2, within(1e-12));
+    assertThat(largest.from()).isEqualTo(Abrasive.P400);
+    assertThat(largest.to()).isEqualTo(Abrasive.P600);
+    assertThat(largest.numbers()).isEqualTo(200);
+    assertThat(largest.ratio()).isCloseTo(35.0 / 25.8, within(1e-12));
     assertThat(sanding.last()).isEqualTo(Abrasive.P600);
     assertThat(sanding.everFiner()).isTrue();
   }
@@ -52,6 +53,21 @@ class FinishTest {
   @Test
   void a_single_grade_makes_no_step() {
     assertThat(SandingSequence.ofGrades(List.of(600.0)).largestStep()).isEmpty();
+  }
+
+  /** What the course says of its rule of 200 numbers: from P240 on no grain shrinks below 0.59. */
+  @Test
+  void two_hundred_numbers_from_P240_on_leave_a_grain_of_nearly_six_tenths() {
+    double least = 1;
+    for (Abrasive from : Abrasive.values()) {
+      for (Abrasive to : Abrasive.values()) {
+        int numbers = to.grade() - from.grade();
+        if (from.grade() >= 240 && numbers > 0 && numbers <= 200) {
+          least = Math.min(least, to.grainSize() / from.grainSize());
+        }
+      }
+    }
+    assertThat(least).isCloseTo(35.0 / 58.5, within(1e-12));
   }
 
   @Test
