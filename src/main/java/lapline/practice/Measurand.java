@@ -10,6 +10,8 @@ import lapline.trade.measure.Dimension;
  * @param id its key in files and readings, such as {@code film-after}
  * @param label what the person sees, from the content file
  * @param hint how to take the reading, one short sentence
+ * @param between whether it lies between a coat or pass and the one before, such as a wait or a
+ *     step: the first has none and is not asked for it
  * @param possible the range outside which a reading cannot be true, in SI
  * @param standardUncertainty of one reading with the usual instrument, absolute part, in SI
  * @param relativeUncertainty of one reading, as a share of its value; adds in quadrature
@@ -21,6 +23,7 @@ public record Measurand(
     String hint,
     Dimension dimension,
     Scope scope,
+    boolean between,
     double possibleLeast,
     double possibleMost,
     double standardUncertainty,

@@ -53,6 +53,7 @@ final class MeasurandsReader {
         item.text("hint"),
         dimension,
         scope,
+        between(item, scope),
         possible.least(),
         possible.most(),
         uncertainty(item, dimension),
@@ -61,9 +62,23 @@ final class MeasurandsReader {
         options(item, dimension));
   }
 
+  private static boolean between(YamlNode item, Scope scope) {
+    boolean between = item.yesNo("between", false);
+    if (between && scope != Scope.COAT && scope != Scope.PASS) {
+      item.problem(
+          "'between' is for what lies between two coats or two passes",
+          "write 'scope: coat' or 'scope: pass', or leave 'between' out");
+    }
+    return between;
+  }
+
   private static double uncertainty(YamlNode item, Dimension dimension) {
     Dimension step =
-        dimension == Dimension.TEMPERATURE ? Dimension.TEMPERATURE_DIFFERENCE : dimension;
+        switch (dimension) {
+          case TEMPERATURE -> Dimension.TEMPERATURE_DIFFERENCE;
+          case CLOCK -> Dimension.DURATION;
+          default -> dimension;
+        };
     return item.at("uncertainty").map(n -> QuantityText.value(n, step)).orElse(0.0);
   }
 

@@ -28,7 +28,7 @@ public final class PanelCells {
     return switch (measurand.scope()) {
       case PANEL -> List.of(Cell.panel(id));
       case PLACE -> places(task, field).stream().map(n -> Cell.place(id, n)).toList();
-      case COAT -> upTo(task.coats()).mapToObj(c -> Cell.coat(id, c)).toList();
+      case COAT -> asked(measurand, task.coats()).mapToObj(c -> Cell.coat(id, c)).toList();
       case COAT_PLACE ->
           upTo(task.coats())
               .boxed()
@@ -37,7 +37,8 @@ public final class PanelCells {
       case PASS ->
           upTo(task.coats())
               .boxed()
-              .flatMap(c -> upTo(task.passesPerCoat()).mapToObj(p -> Cell.pass(id, c, p)))
+              .flatMap(
+                  c -> asked(measurand, task.passesPerCoat()).mapToObj(p -> Cell.pass(id, c, p)))
               .toList();
       case STEP -> upTo(field.steps().size()).mapToObj(s -> Cell.step(id, s)).toList();
     };
@@ -48,6 +49,11 @@ public final class PanelCells {
     return field.places().isEmpty()
         ? task.panel().places().stream().map(PanelOutline.Place::number).toList()
         : field.places();
+  }
+
+  /** Nothing lies between the first and what was before it. */
+  private static IntStream asked(Measurand measurand, int last) {
+    return IntStream.rangeClosed(measurand.between() ? 2 : 1, last);
   }
 
   private static IntStream upTo(int last) {

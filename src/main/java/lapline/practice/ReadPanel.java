@@ -38,10 +38,15 @@ public class ReadPanel {
         .collect(Collectors.toSet());
   }
 
+  /**
+   * Readings that the task no longer asks for, since its file has changed, stay kept but count no
+   * more: nobody could mend them on the page.
+   */
   public PanelReading run(Person by, PracticeTask task, List<KeptReading> kept) {
+    Set<String> asked = cellsOf(task);
     Map<String, String> typed =
         kept.stream()
-            .filter(r -> !r.typed().isEmpty())
+            .filter(r -> !r.typed().isEmpty() && asked.contains(r.cell()))
             .collect(Collectors.toMap(KeptReading::cell, KeptReading::typed));
     return PanelReader.read(task, tasks.measurands(), typed, by.units());
   }
@@ -66,12 +71,11 @@ public class ReadPanel {
     return tasks
         .measurands()
         .find(field.measurand())
-        .map(
+        .flatMap(
             m ->
-                new FieldProblem(
-                    PanelCells.of(task, field, m).get(0).key(),
-                    "entry.required",
-                    List.of(m.label())));
+                PanelCells.of(task, field, m).stream()
+                    .findFirst()
+                    .map(c -> FieldProblem.at(c, "entry.required", m.label())));
   }
 
   /** How each reading was understood, by cell key, in the person's units. */

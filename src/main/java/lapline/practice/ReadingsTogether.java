@@ -1,9 +1,12 @@
 package lapline.practice;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import lapline.trade.measure.Dimension;
+import lapline.trade.measure.Estimate;
 import lapline.trade.measure.QuantityWriter;
 import lapline.trade.measure.UnitSystem;
 
@@ -15,6 +18,7 @@ final class ReadingsTogether {
   private static final String SPACING = "pass-spacing";
   private static final String BEFORE = "film-before";
   private static final String AFTER = "film-after";
+  private static final String START = "coat-start";
   private static final String BLACK = "luminance-black";
   private static final String WHITE = "luminance-white";
 
@@ -34,6 +38,7 @@ final class ReadingsTogether {
     spacingWiderThanFan();
     filmLost();
     coatsBackwards();
+    waitsTooLong();
     blackBrighterThanWhite();
     return problems;
   }
@@ -44,7 +49,6 @@ final class ReadingsTogether {
         .ifPresent(
             fan ->
                 entry.of(SPACING).stream()
-                    .filter(s -> s.cell().pass() > 1)
                     .filter(s -> clearlyMore(s, fan))
                     .forEach(s -> tell(s, "entry.together.spacing", Dimension.LENGTH, s, fan)));
   }
@@ -59,12 +63,11 @@ final class ReadingsTogether {
     }
   }
 
-  /** A later coat begins later, unless midnight came between: then the step back is a long one. */
+  /** A later coat begins later. */
   private void coatsBackwards() {
-    List<Reading> starts = entry.of("coat-start");
+    List<Reading> starts = entry.of(START);
     for (int i = 1; i < starts.size(); i++) {
-      double back = starts.get(i - 1).value() - starts.get(i).value();
-      if (back > 0 && back < 12 * 3600) {
+      if (CoatTimes.between(starts.get(i - 1), starts.get(i)).value() < 0) {
         tell(
             starts.get(i),
             "entry.together.coats",
@@ -73,6 +76,30 @@ final class ReadingsTogether {
             starts.get(i - 1));
       }
     }
+  }
+
+  /** A wait ends where its coat begins, and began when the coat before it was done. */
+  private void waitsTooLong() {
+    for (Reading wait : entry.of("flash")) {
+      betweenStarts(wait.cell().coat())
+          .filter(between -> between.value() >= 0)
+          .filter(between -> clearlyMore(wait.estimate(), between))
+          .ifPresent(
+              between ->
+                  tell(
+                      wait.cell(),
+                      "entry.together.wait",
+                      Dimension.DURATION,
+                      wait.value(),
+                      between.value()));
+    }
+  }
+
+  private Optional<Estimate> betweenStarts(int coat) {
+    Optional<Reading> start = entry.at(Cell.coat(START, coat));
+    return entry
+        .at(Cell.coat(START, coat - 1))
+        .flatMap(former -> start.map(s -> CoatTimes.between(former, s)));
   }
 
   private void blackBrighterThanWhite() {
@@ -86,15 +113,21 @@ final class ReadingsTogether {
   }
 
   private static boolean clearlyMore(Reading a, Reading b) {
+    return clearlyMore(a.estimate(), b.estimate());
+  }
+
+  private static boolean clearlyMore(Estimate a, Estimate b) {
     double chance = Math.hypot(a.standardUncertainty(), b.standardUncertainty());
     return a.value() - b.value() > COVERAGE * chance;
   }
 
-  private void tell(Reading at, String key, Dimension dimension, Reading... said) {
-    List<String> args = new ArrayList<>();
-    for (Reading reading : said) {
-      args.add(QuantityWriter.write(reading.value(), dimension, units));
-    }
-    problems.add(new FieldProblem(at.cell().key(), key, args));
+  private void tell(Reading at, String key, Dimension dimension, Reading said, Reading other) {
+    tell(at.cell(), key, dimension, said.value(), other.value());
+  }
+
+  private void tell(Cell at, String key, Dimension dimension, double... said) {
+    List<String> args =
+        Arrays.stream(said).mapToObj(v -> QuantityWriter.write(v, dimension, units)).toList();
+    problems.add(new FieldProblem(at.key(), key, args));
   }
 }

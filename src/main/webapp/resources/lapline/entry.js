@@ -230,16 +230,23 @@
     if (to.select) to.select();
   }
 
-  /** The field below in the same table; a column is read from top to bottom. */
+  /** The field below in the same table; a column is read from top to bottom, past its gaps. */
   function below(field, by) {
     const cell = field.closest('td');
     if (!cell) return fields[fields.indexOf(field) + by];
     const rows = Array.from(cell.closest('tbody').rows);
-    const row = rows.indexOf(cell.parentNode);
-    const column = cell.cellIndex;
-    if (rows[row + by]) return rows[row + by].cells[column].querySelector('[data-cell]');
-    const other = rows[by > 0 ? 0 : rows.length - 1].cells[column + by];
-    return other ? other.querySelector('[data-cell]') : null;
+    const here = column(rows, cell.cellIndex);
+    const beside = column(rows, cell.cellIndex + by);
+    return here[here.indexOf(field) + by] || beside[by > 0 ? 0 : beside.length - 1];
+  }
+
+  function column(rows, index) {
+    return rows.map(row => fieldIn(row.cells[index])).filter(Boolean);
+  }
+
+  /** Null where nothing is measured. */
+  function fieldIn(cell) {
+    return cell ? cell.querySelector('[data-cell]') : null;
   }
 
   function afterGrid(field) {
@@ -276,13 +283,16 @@
     if (block.length > room.length || wide > room[0].length) {
       return tell(say(says.pasteMany, block.length, wide, room.length, room[0].length));
     }
+    const placed = block.flatMap((line, r) => line.map((value, c) => [room[r][c], value.trim()]));
+    // a block may have a free row for the first pass, which has no step before it
+    if (placed.some(([to, value]) => !to && value)) return tell(says.pasteGap);
     untell();
-    let count = 0;
-    block.forEach((line, r) => line.forEach((value, c) => {
-      room[r][c].value = value.trim();
-      typed(room[r][c]);
-      count++;
-    }));
+    const taken = placed.filter(([to]) => to);
+    taken.forEach(([to, value]) => {
+      to.value = value;
+      typed(to);
+    });
+    const count = taken.length;
     saved.textContent = say(says.pasted, count);
   }
 
@@ -295,7 +305,7 @@
     }
     const rows = Array.from(cell.closest('tbody').rows);
     return rows.slice(rows.indexOf(cell.parentNode)).map(row =>
-      Array.from(row.cells).slice(cell.cellIndex).map(c => c.querySelector('[data-cell]')));
+      Array.from(row.cells).slice(cell.cellIndex).map(fieldIn));
   }
 
   // --- scoring waits for what is on its way -----------------------------------------------------

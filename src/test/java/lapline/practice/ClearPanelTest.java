@@ -60,13 +60,6 @@ class ClearPanelTest {
   }
 
   @Test
-  void the_step_from_the_edge_to_the_first_pass_is_no_overlap() {
-    Result without = result(ClearPanel.good().score(), "overlap");
-    Result with = result(ClearPanel.good().put("pass-spacing.c1.p1", "150 mm").score(), "overlap");
-    assertThat(with.value()).isEqualTo(without.value());
-  }
-
-  @Test
   void what_was_not_measured_costs_no_points_but_a_critical_one_keeps_it_from_sign_off() {
     PanelScore all = ClearPanel.good().score();
     PanelScore score = ClearPanel.good().without("humidity").score();

@@ -65,7 +65,9 @@ class GoodPanelsTest {
         String at = ".c" + coat + ".p" + pass;
         panel.put("distance-start" + at, "5 in").put("distance-middle" + at, "4.8 in");
         panel.put("distance-end" + at, "5.1 in").put("stroke-time" + at, "1.5 s");
-        panel.put("pass-spacing" + at, "2.7 in");
+        if (pass > 1) {
+          panel.put("pass-spacing" + at, "2.7 in");
+        }
       }
     }
     return panel.put("flash.c2", "10 min").put("flash.c3", "11 min");

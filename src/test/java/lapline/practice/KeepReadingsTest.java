@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import java.util.Map;
 import lapline.people.NotAllowedException;
 import lapline.people.NotFoundException;
 import org.junit.jupiter.api.Test;
@@ -98,6 +99,16 @@ class KeepReadingsTest {
         .extracting(FieldProblem::key)
         .containsExactly("entry.no-such-place", "entry.no-such-place", "entry.too-long");
     assertThat(kept()).isEmpty();
+  }
+
+  @Test
+  void what_the_task_asked_for_once_and_asks_no_more_stays_kept_and_stands_in_no_ones_way() {
+    shop.attempts.keep(draft.id(), 1, PracticeShop.NOW, Map.of("pass-spacing.c1.p1", "90"));
+    KeptReadings answer = keep(1, typed("gun-pressure", "165 kPa", 0));
+    assertThat(answer.problems()).isEmpty();
+    assertThat(kept()).contains("pass-spacing.c1.p1=90");
+    assertThat(shop.score.run(shop.apprentice, draft.id(), "key"))
+        .isInstanceOf(ScoreAttempt.Scored.class);
   }
 
   @Test

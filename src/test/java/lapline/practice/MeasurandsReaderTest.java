@@ -53,6 +53,16 @@ class MeasurandsReaderTest {
   }
 
   @Test
+  void only_coats_and_passes_have_something_between_them() {
+    String said = "'between' is for what lies between two coats or two passes";
+    assertThat(problems(GOOD.replace("    possible:", "    between: yes\n    possible:")))
+        .singleElement()
+        .asString()
+        .contains(said);
+    assertThat(problems(GOOD.replace("scope: panel", "scope: pass\n    between: yes"))).isEmpty();
+  }
+
+  @Test
   void uncertainty_joins_its_fixed_and_its_relative_part_in_quadrature() {
     Measurand film = WrittenPanel.COURSE.measurands().require("film-after");
     assertThat(film.uncertaintyAt(0)).isEqualTo(1e-6);

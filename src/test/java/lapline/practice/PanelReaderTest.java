@@ -55,9 +55,8 @@ class PanelReaderTest {
   }
 
   @Test
-  void the_step_before_the_first_pass_is_one_from_the_edge_and_may_be_wider() {
-    Map<String, String> typed = Map.of("fan-width", "200 mm", "pass-spacing.c1.p1", "260 mm");
-    assertThat(read(typed).problems()).isEmpty();
+  void before_the_first_pass_there_is_no_step_to_measure() {
+    isRefused("entry.no-such-place", Map.of("pass-spacing.c1.p1", "260 mm"));
   }
 
   @Test
@@ -89,6 +88,26 @@ class PanelReaderTest {
     assertThat(starts(card, "14:20", "14:05")).containsExactly("entry.together.coats");
     assertThat(starts(card, "14:05", "14:20")).isEmpty();
     assertThat(starts(card, "23:55", "00:10")).isEmpty();
+  }
+
+  @Test
+  void a_wait_longer_than_from_coat_to_coat_is_told_at_the_wait() {
+    assertThat(waited("30 min")).containsExactly("flash.c2: entry.together.wait");
+    assertThat(waited("10 min")).isEmpty();
+    assertThat(waited("16 min")).as("both clocks were read to the minute").isEmpty();
+  }
+
+  private static List<String> waited(String typed) {
+    PracticeTask card = WrittenPanel.COURSE.find("coverage/spray-out-card").orElseThrow();
+    return PanelReader.read(
+            card,
+            WrittenPanel.COURSE.measurands(),
+            Map.of("coat-start.c1", "23:50", "coat-start.c2", "00:05", "flash.c2", typed),
+            UnitSystem.METRIC)
+        .problems()
+        .stream()
+        .map(p -> p.cell() + ": " + p.key())
+        .toList();
   }
 
   private static List<String> starts(PracticeTask task, String first, String second) {

@@ -7,18 +7,24 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import javax.imageio.ImageIO;
 import lapline.people.NotAllowedException;
 import lapline.people.NotFoundException;
 import lapline.practice.photographs.LookAfterPhotographs;
 import lapline.practice.photographs.Photograph;
+import lapline.practice.photographs.PhotographFiles;
 import lapline.practice.photographs.PhotographRecords;
 import lapline.practice.photographs.PhotographRefusedException;
+import lapline.practice.photographs.SweepPhotographs;
 import lapline.server.Settings;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -28,14 +34,22 @@ import org.junit.jupiter.api.io.TempDir;
 class PhotographsTest {
   @TempDir Path folder;
   private final PracticeShop shop = new PracticeShop();
+  private PhotographFiles files;
   private LookAfterPhotographs photographs;
+
+  /** Two hours on. */
+  private SweepPhotographs later;
+
   private Attempt panel;
 
   @BeforeEach
   void open() {
+    Remembered list = new Remembered();
+    files = new PhotographFiles(new Settings(folder, false, false, ""), shop.clock);
+    SweepPhotographs sweep = new SweepPhotographs(files, list, shop.clock);
     photographs =
-        new LookAfterPhotographs(
-            new Remembered(), shop.find, new Settings(folder, false, false, ""), shop.clock);
+        new LookAfterPhotographs(list, shop.attempts, shop.find, files, sweep, shop.clock);
+    later = new SweepPhotographs(files, list, Clock.offset(shop.clock, Duration.ofHours(2)));
     panel = shop.draft();
   }
 
@@ -84,10 +98,18 @@ class PhotographsTest {
     Attempt others = shop.start.run(shop.other, PracticeShop.TASK, null, "");
     Photograph same = photographs.add(shop.other, others.id(), picture(1), "");
     photographs.remove(shop.apprentice, one.id());
+    later.ifDue();
     assertThat(photographs.of(shop.apprentice, panel.id())).isEmpty();
     assertThat(photographs.picture(same, true)).isNotEmpty();
-    photographs.remove(shop.other, same.id());
-    assertThatThrownBy(() -> photographs.picture(same, true)).isInstanceOf(RuntimeException.class);
+  }
+
+  @Test
+  void the_file_of_a_picture_that_no_panel_shows_goes_an_hour_later() throws Exception {
+    Photograph one = photographs.add(shop.apprentice, panel.id(), picture(1), "");
+    photographs.remove(shop.apprentice, one.id());
+    assertThat(photographs.picture(one, true)).as("it may be undone").isNotEmpty();
+    later.ifDue();
+    assertThatThrownBy(() -> photographs.picture(one, true)).isInstanceOf(RuntimeException.class);
   }
 
   private static byte[] picture(int which) throws IOException {
@@ -123,8 +145,11 @@ class PhotographsTest {
     }
 
     @Override
-    public int count(String hash) {
-      return (int) all.values().stream().filter(p -> p.hash().equals(hash)).count();
+    public Set<String> shown(String beginning) {
+      return all.values().stream()
+          .map(Photograph::hash)
+          .filter(hash -> hash.startsWith(beginning))
+          .collect(Collectors.toSet());
     }
   }
 }

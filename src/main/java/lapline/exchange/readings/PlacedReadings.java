@@ -80,7 +80,8 @@ public record PlacedReadings(Map<String, String> typed, Map<At, String> cells, L
       ColumnUse use = uses.get(column);
       String value = table.rows().get(row).get(column);
       Measurand measurand = asked.get(use.measurand());
-      Optional<Cell> cell = measurand == null ? Optional.empty() : cell(row, use, measurand);
+      Optional<Cell> cell =
+          measurand == null ? Optional.empty() : cell(row, use, measurand, value.isBlank());
       if (value.isBlank()) {
         return;
       }
@@ -93,7 +94,7 @@ public record PlacedReadings(Map<String, String> typed, Map<At, String> cells, L
       typed.put(key, withUnit(value, table.header().get(column), measurand));
     }
 
-    private Optional<Cell> cell(int row, ColumnUse use, Measurand m) {
+    private Optional<Cell> cell(int row, ColumnUse use, Measurand m, boolean blank) {
       int coat = use.coat() > 0 ? use.coat() : number(row, ColumnUse.Kind.COAT).orElse(0);
       Optional<Integer> numbered =
           number(
@@ -108,7 +109,15 @@ public record PlacedReadings(Map<String, String> typed, Map<At, String> cells, L
       if (numbered.isPresent() && m.scope() != lapline.practice.Scope.PANEL) {
         return places.stream().filter(c -> last(c) == numbered.get()).findFirst();
       }
-      int next = seen.merge(m.id() + "." + coat, 1, Integer::sum) - 1;
+      return inTurn(m, m.id() + "." + coat, places, blank);
+    }
+
+    /** Some leave a row free for the first pass, which has no step before it; some do not. */
+    private Optional<Cell> inTurn(Measurand m, String column, List<Cell> places, boolean blank) {
+      if (m.between() && blank && !seen.containsKey(column)) {
+        return Optional.empty();
+      }
+      int next = seen.merge(column, 1, Integer::sum) - 1;
       return next < places.size() ? Optional.of(places.get(next)) : Optional.empty();
     }
 

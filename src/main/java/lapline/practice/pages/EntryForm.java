@@ -24,6 +24,7 @@ public record EntryForm(List<Section> sections) {
         .flatMap(s -> s.blocks().stream())
         .flatMap(b -> b.rows().stream())
         .flatMap(r -> r.fields().stream())
+        .filter(Field::isAsked)
         .toList();
   }
 
@@ -68,7 +69,12 @@ public record EntryForm(List<Section> sections) {
   /**
    * @param place number of the reading place; 0 for none
    */
-  public record Row(String head, int place, List<Field> fields) {}
+  public record Row(String head, int place, List<Field> fields) {
+
+    boolean isAsked() {
+      return fields.stream().anyMatch(Field::isAsked);
+    }
+  }
 
   /**
    * One place on the record.
@@ -91,6 +97,13 @@ public record EntryForm(List<Section> sections) {
       String understood,
       String problem,
       List<Choice> choices) {
+
+    /** Where a table has no field: the first pass has no step from the one before. */
+    static final Field NONE = new Field("", "", "", "", false, 0, "", 0, "", "", List.of());
+
+    public boolean isAsked() {
+      return !key.isEmpty();
+    }
 
     /** Its id on the page; a full stop would need escaping in style sheets. */
     public String id() {

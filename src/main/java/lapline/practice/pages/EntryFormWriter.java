@@ -2,6 +2,7 @@ package lapline.practice.pages;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import lapline.pages.Messages;
 import lapline.practice.Cell;
@@ -25,6 +26,9 @@ final class EntryFormWriter {
   private final EntryValues values;
   private final Messages words;
 
+  /** All that the task asks for; a table may have gaps. */
+  private final Set<Cell> room;
+
   /** A field of the task with its measurand. */
   private record Asked(PracticeTask.Field field, Measurand measurand) {
     Scope scope() {
@@ -43,6 +47,7 @@ final class EntryFormWriter {
     this.units = units;
     this.values = values;
     this.words = words;
+    this.room = Set.copyOf(PanelCells.of(task, measurands));
   }
 
   EntryForm form() {
@@ -60,6 +65,7 @@ final class EntryFormWriter {
     for (List<Asked> run : runs(asked)) {
       blocks.addAll(blocks(section.id() + "-" + blocks.size(), run));
     }
+    blocks.removeIf(b -> b.rows().isEmpty());
     boolean drawn =
         asked.stream().anyMatch(a -> a.scope() == Scope.PLACE || a.scope() == Scope.COAT_PLACE);
     return new EntryForm.Section(section.id(), section.title(), section.note(), drawn, blocks);
@@ -103,6 +109,7 @@ final class EntryFormWriter {
   }
 
   private EntryForm.Block singly(String id, String title, List<Asked> run, int coat) {
+    String where = coat == 0 ? "" : title;
     List<EntryForm.Row> rows =
         run.stream()
             .map(
@@ -110,11 +117,8 @@ final class EntryFormWriter {
                     row(
                         a.measurand().label(),
                         0,
-                        List.of(
-                            field(
-                                a,
-                                new Cell(a.measurand().id(), coat, 0, 0, 0),
-                                coat == 0 ? "" : title))))
+                        List.of(field(a, Cell.coat(a.measurand().id(), coat), where))))
+            .filter(EntryForm.Row::isAsked)
             .toList();
     return new EntryForm.Block(id, title, false, "", List.of(), rows);
   }
@@ -202,6 +206,9 @@ final class EntryFormWriter {
   }
 
   private EntryForm.Field field(Asked asked, Cell cell, String where) {
+    if (!room.contains(cell)) {
+      return EntryForm.Field.NONE;
+    }
     Measurand m = asked.measurand();
     String unit = unit(asked);
     String label = m.label() + (where.isEmpty() ? "" : ", " + where) + inBrackets(unit);

@@ -1,12 +1,14 @@
 package lapline.practice.pages;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import lapline.practice.Cell;
 import lapline.practice.Measurand;
+import lapline.practice.PanelCells;
 import lapline.practice.PanelOutline;
 import lapline.practice.PracticeTask;
 import lapline.practice.PracticeTask.Field;
@@ -61,11 +63,11 @@ final class SheetBoxes {
       case PANEL -> new SheetSingles(sheet).write(fields.stream().map(this::label).toList());
       case STEP -> {
         List<String> steps = fields.get(0).steps();
-        table.write("", steps, rows(fields, steps.size()));
+        table.write("", steps, rows(fields, steps.size(), Cell::step));
       }
       case COAT -> {
         List<String> coats = numbered("drawing.where.coat", task.coats());
-        table.write("", coats, rows(fields, coats.size()));
+        table.write("", coats, rows(fields, coats.size(), Cell::coat));
       }
       case PASS -> passes(fields, table);
       case PLACE ->
@@ -85,7 +87,7 @@ final class SheetBoxes {
         IntStream.rangeClosed(1, task.coats())
             .mapToObj(coat -> words.say("practice-sheet.coat-passes", coat))
             .toList();
-    table.grouped(coats, passes, rows(fields, passes.size()));
+    table.grouped(coats, passes, rows(fields, passes.size(), (id, p) -> Cell.pass(id, 1, p)));
   }
 
   private List<SheetTable.Row> coatPlaces(List<Field> fields) {
@@ -99,10 +101,22 @@ final class SheetBoxes {
     return rows;
   }
 
-  private List<SheetTable.Row> rows(List<Field> fields, int columns) {
+  /** A box for each thing and number that the record has a place for. */
+  private List<SheetTable.Row> rows(
+      List<Field> fields, int columns, BiFunction<String, Integer, Cell> numbered) {
     return fields.stream()
-        .map(f -> new SheetTable.Row(label(f), Collections.nCopies(columns, true)))
+        .map(f -> row(f, columns, numbered))
+        .filter(SheetTable.Row::isAsked)
         .toList();
+  }
+
+  private SheetTable.Row row(Field field, int columns, BiFunction<String, Integer, Cell> numbered) {
+    List<Cell> room = PanelCells.of(task, field, measurands.apply(field.measurand()));
+    List<Boolean> open =
+        IntStream.rangeClosed(1, columns)
+            .mapToObj(n -> room.contains(numbered.apply(field.measurand(), n)))
+            .toList();
+    return new SheetTable.Row(label(field), open);
   }
 
   private List<String> placeNumbers() {
@@ -112,7 +126,7 @@ final class SheetBoxes {
   private List<Boolean> open(Field field) {
     return task.panel().places().stream()
         .map(PanelOutline.Place::number)
-        .map(n -> field.places().isEmpty() || field.places().contains(n))
+        .map(PanelCells.places(task, field)::contains)
         .toList();
   }
 

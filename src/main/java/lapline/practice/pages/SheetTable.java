@@ -33,7 +33,17 @@ final class SheetTable {
    *
    * @param open whether there is something to write in each column
    */
-  record Row(String label, List<Boolean> open) {}
+  record Row(String label, List<Boolean> open) {
+
+    boolean isAsked() {
+      return open.contains(true);
+    }
+
+    Row repeated(int times) {
+      return new Row(
+          label, Collections.nCopies(times, open).stream().flatMap(List::stream).toList());
+    }
+  }
 
   /** Columns of one kind; on to the next line where the sheet is too narrow for all. */
   void write(String corner, List<String> heads, List<Row> rows) {
@@ -51,10 +61,7 @@ final class SheetTable {
       List<String> some = groups.subList(from, Math.min(groups.size(), from + beside));
       List<String> all =
           Collections.nCopies(some.size(), heads).stream().flatMap(List::stream).toList();
-      List<Row> wide =
-          rows.stream()
-              .map(r -> new Row(r.label(), Collections.nCopies(all.size(), true)))
-              .toList();
+      List<Row> wide = rows.stream().map(r -> r.repeated(some.size())).toList();
       titles(some, heads.size());
       double top = sheet.y();
       part("", all, wide);

@@ -11,9 +11,9 @@ import lapline.people.NotFoundException;
 import lapline.people.Person;
 import lapline.people.Role;
 import lapline.practice.Attempt;
+import lapline.practice.AttemptRecords;
 import lapline.practice.FindAttempts;
 import lapline.practice.photographs.PhotographRefusedException.Reason;
-import lapline.server.Settings;
 
 /** Adds, shows and takes away the photographs of a panel, for those who may. */
 @ApplicationScoped
@@ -24,18 +24,27 @@ public class LookAfterPhotographs {
   private static final int LONGEST_CAPTION = 200;
 
   private PhotographRecords records;
+  private AttemptRecords attempts;
   private FindAttempts find;
   private PhotographFiles files;
+  private SweepPhotographs sweep;
   private Clock clock;
 
   protected LookAfterPhotographs() {}
 
   @Inject
   public LookAfterPhotographs(
-      PhotographRecords records, FindAttempts find, Settings settings, Clock clock) {
+      PhotographRecords records,
+      AttemptRecords attempts,
+      FindAttempts find,
+      PhotographFiles files,
+      SweepPhotographs sweep,
+      Clock clock) {
     this.records = records;
+    this.attempts = attempts;
     this.find = find;
-    this.files = new PhotographFiles(settings.dataFolder().resolve("photographs"));
+    this.files = files;
+    this.sweep = sweep;
     this.clock = clock;
   }
 
@@ -47,9 +56,11 @@ public class LookAfterPhotographs {
   @Transactional(dontRollbackOn = PhotographRefusedException.class)
   public Photograph add(Person by, UUID attempt, byte[] file, String caption) {
     mustWrite(by, find.attempt(by, attempt));
-    List<Photograph> there = records.of(attempt);
     CleanPicture picture = CleanPicture.of(file);
     String hash = files.keep(picture);
+    // one after the other for one panel: the second press of two finds what the first added
+    attempts.attemptToChange(attempt);
+    List<Photograph> there = records.of(attempt);
     return there.stream()
         .filter(p -> p.hash().equals(hash))
         .findFirst()
@@ -59,7 +70,6 @@ public class LookAfterPhotographs {
   private Photograph add(
       UUID attempt, int there, String hash, CleanPicture picture, String caption) {
     if (there >= MOST) {
-      removeFileIfUnused(hash);
       throw new PhotographRefusedException(Reason.TOO_MANY);
     }
     Photograph added =
@@ -103,13 +113,8 @@ public class LookAfterPhotographs {
     Photograph found = photograph(by, id);
     mustWrite(by, find.attempt(by, found.attempt()));
     records.remove(id);
-    removeFileIfUnused(found.hash());
-  }
-
-  private void removeFileIfUnused(String hash) {
-    if (records.count(hash) == 0) {
-      files.remove(hash);
-    }
+    files.mark(found.hash());
+    sweep.ifDue();
   }
 
   /** Who did the panel and who teaches may add to it, until it is accepted. */

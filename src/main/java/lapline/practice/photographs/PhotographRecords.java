@@ -2,6 +2,7 @@ package lapline.practice.photographs;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 
 /** What is kept about the photographs of panels. */
@@ -16,6 +17,6 @@ public interface PhotographRecords {
 
   void remove(UUID id);
 
-  /** How many photographs, of any panel, are this picture. */
-  int count(String hash);
+  /** The pictures on any panel whose names begin with these letters. */
+  Set<String> shown(String beginning);
 }

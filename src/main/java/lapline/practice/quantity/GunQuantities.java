@@ -21,7 +21,7 @@ import lapline.trade.spray.GunDistance;
 import lapline.trade.spray.Overlap;
 import lapline.trade.spray.StrokeSpeed;
 
-/** How the gun was held and moved: distance, its drift, speed, overlap, waiting times. */
+/** How the gun was held and moved: distance, its drift, speed, overlap. */
 final class GunQuantities {
   private static final String DISTANCE = "distance-";
 
@@ -76,14 +76,10 @@ final class GunQuantities {
                 List.of(input("stroke-length", length, Dimension.LENGTH))));
   }
 
-  /**
-   * Overlap of each pass with the one before: 1 − spacing / fan width. The step before pass 1 is
-   * one from the panel's edge and overlaps nothing.
-   */
+  /** Overlap of each pass with the one before: 1 − spacing / fan width. */
   static Measured overlap(PracticeTask task, PanelEntry entry) {
     Optional<Estimate> fan = new Recorded(entry).once("fan-width");
-    List<Reading> spacings =
-        entry.of("pass-spacing").stream().filter(r -> r.cell().pass() > 1).toList();
+    List<Reading> spacings = entry.of("pass-spacing");
     if (fan.isEmpty() || spacings.isEmpty()) {
       return Missing.of("pass-spacing", "fan-width");
     }
@@ -97,18 +93,6 @@ final class GunQuantities {
             "formula.overlap",
             "source.overlap",
             List.of(input("fan-width", fan.get(), Dimension.LENGTH))));
-  }
-
-  /** The wait before each coat but the first. */
-  static Measured flash(PracticeTask task, PanelEntry entry) {
-    List<Value> values =
-        entry.of("flash").stream()
-            .filter(r -> r.cell().coat() > 1)
-            .map(r -> Value.of(r.cell(), estimate(r)))
-            .toList();
-    return values.isEmpty()
-        ? Missing.of("flash")
-        : new Values(values, new Working("formula.as-read", "source.plain", List.of()));
   }
 
   /** Passes with at least one reading of the distance, in order. */

@@ -23,7 +23,7 @@ public final class PanelQuantities {
             new PanelQuantity("distance-drift", Dimension.LENGTH, GunQuantities::distanceDrift),
             new PanelQuantity("stroke-speed", Dimension.SPEED, GunQuantities::strokeSpeed),
             new PanelQuantity("overlap", Dimension.SHARE, GunQuantities::overlap),
-            new PanelQuantity("flash-time", Dimension.DURATION, GunQuantities::flash),
+            new PanelQuantity("flash-time", Dimension.DURATION, FlashTimes::of),
             new PanelQuantity("mix-ratio", Dimension.SHARE, MixQuantities::ratio),
             new PanelQuantity(
                 "dew-margin", Dimension.TEMPERATURE_DIFFERENCE, ClimateQuantities::dewMargin),

@@ -56,7 +56,7 @@ final class Recorded {
   }
 
   static Estimate estimate(Reading reading) {
-    return Estimate.of(reading.value(), reading.standardUncertainty());
+    return reading.estimate();
   }
 
   static Input input(String measurand, Estimate estimate, Dimension dimension) {

@@ -6,7 +6,9 @@ import jakarta.persistence.PersistenceContext;
 import jakarta.transaction.Transactional;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import lapline.practice.photographs.Photograph;
 import lapline.practice.photographs.PhotographRecords;
 
@@ -44,11 +46,12 @@ public class StoredPhotographRecords implements PhotographRecords {
   }
 
   @Override
-  public int count(String hash) {
+  public Set<String> shown(String beginning) {
     return rows.createQuery(
-            "select count(p) from PhotographEntity p where p.hash = :hash", Long.class)
-        .setParameter("hash", hash)
-        .getSingleResult()
-        .intValue();
+            "select p.hash from PhotographEntity p where p.hash like concat(:beginning, '%')",
+            String.class)
+        .setParameter("beginning", beginning)
+        .getResultStream()
+        .collect(Collectors.toSet());
   }
 }

@@ -77,8 +77,18 @@ class PlacedReadingsTest {
         .containsOnlyKeys("film-after.at2");
   }
 
+  @Test
+  void the_first_pass_has_no_step_whether_its_row_is_left_free_or_not() {
+    List<String> header = List.of("pass spacing");
+    Map<String, String> steps = Map.of("pass-spacing.c1.p2", "75", "pass-spacing.c1.p3", "80");
+    assertThat(place(header, List.of(List.of(""), List.of("75"), List.of("80"))).typed())
+        .isEqualTo(steps);
+    assertThat(place(header, List.of(List.of("75"), List.of("80"))).typed()).isEqualTo(steps);
+  }
+
   private static Measurand measurand(String id, String label, Dimension d, Scope scope) {
-    return new Measurand(id, label, "", d, scope, 0, 1, 0, 0, "", List.of());
+    boolean between = id.equals("pass-spacing");
+    return new Measurand(id, label, "", d, scope, between, 0, 1, 0, 0, "", List.of());
   }
 
   private PracticeTask task() {

@@ -31,7 +31,8 @@ final class InventedTask {
             "A test pattern sprayed on paper and its width measured.",
             "Film gauge verified on its foils, comb and stop watch at hand."),
         List.of(
-            "Two-pack clear gives off isocyanates: supplied air or what the product sheet asks for, gloves, suit, booth running.",
+            "Two-pack clear gives off isocyanates: supplied air or what the product sheet asks for,"
+                + " gloves, suit, booth running.",
             "No flame, no spark. Read the product's data sheet; local rules come first."),
         sections(),
         criteria(),
@@ -115,6 +116,7 @@ final class InventedTask {
   }
 
   private static Measurand of(String id, String label, Dimension d, Scope scope) {
-    return new Measurand(id, label, "", d, scope, 0, 1e9, 0, 0, "", List.of());
+    boolean between = id.equals("flash") || id.equals("spacing");
+    return new Measurand(id, label, "", d, scope, between, 0, 1e9, 0, 0, "", List.of());
   }
 }

@@ -58,6 +58,7 @@ class RangesAndChoicesTest {
             "",
             Dimension.CHOICE,
             Scope.PANEL,
+            false,
             0,
             1,
             0,

@@ -78,9 +78,31 @@ class GunQuantitiesTest {
   }
 
   @Test
-  void nobody_waits_before_the_first_coat() {
-    panel.put("flash.c1", "3 min").put("flash.c2", "10 min");
+  void a_wait_is_as_written_down() {
+    panel.put("flash.c2", "10 min").put("coat-start.c1", "14:00").put("coat-start.c2", "14:20");
     assertThat(panel.value("flash-time").estimate().value()).isEqualTo(600);
     assertThat(panel.value("flash-time").where().coat()).isEqualTo(2);
+  }
+
+  @Test
+  void a_wait_not_written_down_comes_from_the_starts_less_strokes_and_turns() {
+    panel
+        .put("coat-start.c1", "23:55")
+        .put("coat-start.c2", "00:07")
+        .put("stroke-time.c1.p2", "2 s");
+    int passes = panel.task().passesPerCoat();
+    Value wait = panel.value("flash-time");
+    assertThat(wait.estimate().value()).isCloseTo(720 - 2.0 * passes - (passes - 1), within(1e-9));
+    // two clocks read to the minute, the strokes by one reading, a turn of 0 to 2 s
+    double strokes = passes * 0.1;
+    double turns = (passes - 1) * 2 / Math.sqrt(12);
+    assertThat(wait.estimate().standardUncertainty())
+        .isCloseTo(Math.sqrt(2 * 17 * 17 + strokes * strokes + turns * turns), within(1e-9));
+  }
+
+  @Test
+  void starts_alone_tell_no_wait_since_nobody_knows_how_long_the_coat_took() {
+    panel.put("coat-start.c1", "14:00").put("coat-start.c2", "14:20");
+    assertThat(panel.measure("flash-time")).isEqualTo(Missing.of("flash"));
   }
 }

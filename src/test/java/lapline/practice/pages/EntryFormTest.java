@@ -1,0 +1,60 @@
+package lapline.practice.pages;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import lapline.pages.Messages;
+import lapline.pages.drawing.Fill;
+import lapline.pages.drawing.Shape;
+import lapline.practice.Cell;
+import lapline.practice.Measurands;
+import lapline.practice.PanelCells;
+import lapline.practice.PracticeTask;
+import lapline.trade.measure.UnitSystem;
+import org.junit.jupiter.api.Test;
+
+/** The page and the printed sheet ask for the same readings, and for none that mean nothing. */
+class EntryFormTest {
+  private final PracticeTask task = InventedTask.full();
+  private final Measurands measurands =
+      new Measurands(
+          task.sections().stream()
+              .flatMap(s -> s.fields().stream())
+              .map(f -> InventedTask.measurand(f.measurand()))
+              .toList());
+  private final List<String> room =
+      PanelCells.of(task, measurands).stream().map(Cell::key).toList();
+
+  private EntryForm form() {
+    EntryValues nothing = new EntryValues(List.of(), Map.of());
+    return new EntryFormWriter(task, measurands, UnitSystem.METRIC, nothing, new Messages()).form();
+  }
+
+  @Test
+  void the_page_has_a_field_for_every_reading_of_the_record() {
+    assertThat(form().fields())
+        .extracting(EntryForm.Field::key)
+        .containsExactlyInAnyOrderElementsOf(room);
+  }
+
+  @Test
+  void nobody_is_asked_for_a_wait_before_coat_1_or_a_step_to_pass_1() {
+    assertThat(form().fields())
+        .extracting(EntryForm.Field::key)
+        .contains("flash.c2", "spacing.c1.p2")
+        .doesNotContain("flash.c1", "spacing.c1.p1", "spacing.c2.p1");
+  }
+
+  @Test
+  void the_sheet_has_a_box_for_every_reading_of_the_record() {
+    List<Shape> shapes = new ArrayList<>();
+    PhraseWriter words = new PhraseWriter(new Messages(), UnitSystem.METRIC);
+    new SheetBoxes(task, InventedTask::measurand, words)
+        .write(new SheetColumn(shapes, 0, 0, 190, 1));
+    assertThat(shapes)
+        .filteredOn(s -> s instanceof Shape.Surface box && box.fill() == Fill.NONE)
+        .hasSize(room.size());
+  }
+}
