@@ -2,26 +2,30 @@ package lapline.lessons;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
-import lapline.content.ContentFile;
 import lapline.content.ContentFiles;
-import lapline.content.Problem;
 import lapline.content.Problems;
+import lapline.content.WrittenProblems;
 import lapline.content.YamlFile;
 import lapline.content.YamlNode;
 import org.junit.jupiter.api.Test;
 
 /** The course as it is written: every file parses, and each lesson is what we ask of a lesson. */
 class LessonContentTest {
-  private static final int LEAST_CHECKS = 5;
-  private static final int LEAST_DRAWINGS = 2;
+  private static final int LEAST_DRAWINGS = 3;
+  private static final int LEAST_MINUTES = 8;
+  private static final int MOST_MINUTES = 15;
+
+  /** Words a minute of plain prose read by somebody who thinks about the panel at the same time. */
+  private static final double READING_SPEED = 180;
+
+  private static final double MINUTES_FOR_A_CHECK = 0.7;
   private static final Pattern DRAWING = Pattern.compile("\\]\\((drawings/[^)]+)\\)");
+  private static final Pattern WORD = Pattern.compile("[\\p{L}\\d]+(?:[’'-][\\p{L}]+)*");
+  private static final Pattern SENTENCE_END = Pattern.compile("[.?!:](?=\\s|\\*|$)");
   private static final List<String> HAZARDS =
       List.of(
           "wax-and-grease remover",
@@ -37,25 +41,23 @@ class LessonContentTest {
 
   private final ContentFiles files = ContentFiles.fromClasspath();
   private final Curriculum course = new CurriculumReader(files).read();
-  private final List<Problem> problems = new ArrayList<>(course.problems());
+  private final WrittenProblems problems = new WrittenProblems(files, course.problems());
 
-  private void add(Unit unit, String whatIsWrong, String whatToWrite) {
-    problems.add(new Problem(unit.folder() + "/lesson.md", 0, whatIsWrong, whatToWrite));
+  private void add(Unit unit, String near, String whatIsWrong, String whatToWrite) {
+    problems.add(path(unit), near, whatIsWrong, whatToWrite);
   }
 
-  private void noProblems() {
-    assertThat(problems.stream().map(Problem::toString).collect(Collectors.joining("\n")))
-        .isEmpty();
+  private static String path(Unit unit) {
+    return unit.folder() + "/lesson.md";
   }
 
-  private String text(Unit unit) {
-    String path = unit.folder() + "/lesson.md";
-    return files.read(path, new Problems(path)).map(ContentFile::text).orElseThrow();
+  private String body(Unit unit) {
+    return problems.text(path(unit)).split("\n---\n", 2)[1];
   }
 
   @Test
   void every_unit_and_lesson_parses() {
-    noProblems();
+    problems.none();
     assertThat(course.units())
         .extracting(Unit::id)
         .containsSequence("preparing", "masking", "coverage", "clear");
@@ -75,91 +77,85 @@ class LessonContentTest {
   }
 
   @Test
-  void every_lesson_has_checks_spread_through_it() {
+  void every_lesson_has_drawings_and_every_drawing_is_used() {
     for (Unit unit : course.units()) {
-      Lesson lesson = course.lesson(unit.id()).orElseThrow();
-      if (lesson.checks().size() < LEAST_CHECKS) {
-        add(unit, "it has " + lesson.checks().size() + " checks", "write at least " + LEAST_CHECKS);
+      List<String> used = DRAWING.matcher(body(unit)).results().map(m -> m.group(1)).toList();
+      if (used.size() < LEAST_DRAWINGS) {
+        add(unit, "", "it has " + used.size() + " drawings", "add at least " + LEAST_DRAWINGS);
       }
-      List<Segment> segments = lesson.segments();
-      for (int i = 1; i < segments.size(); i++) {
-        if (segments.get(i).check() != null && segments.get(i - 1).check() != null) {
-          add(unit, "two checks stand together", "put prose between them");
+      for (String there : files.list(unit.folder() + "/drawings", ".svg")) {
+        if (used.stream().noneMatch(there::endsWith)) {
+          add(unit, "", there + " is not shown", "show it, or take it away");
         }
       }
     }
-    noProblems();
-  }
-
-  @Test
-  void right_choices_do_not_give_themselves_away_by_their_place() {
-    for (Unit unit : course.units()) {
-      List<Check> checks = course.lesson(unit.id()).orElseThrow().checks();
-      long first = checks.stream().filter(c -> c.choices().get(0).right()).count();
-      if (first > checks.size() / 2) {
-        add(unit, first + " checks have a right choice first", "mix the places");
-      }
-    }
-    noProblems();
-  }
-
-  @Test
-  void every_lesson_has_drawings_and_every_drawing_is_used() {
-    for (Unit unit : course.units()) {
-      List<String> used =
-          DRAWING.matcher(text(unit)).results().map(m -> unit.folder() + "/" + m.group(1)).toList();
-      List<String> there = files.list(unit.folder() + "/drawings", ".svg");
-      if (used.size() < LEAST_DRAWINGS) {
-        add(unit, "it has " + used.size() + " drawings", "add at least " + LEAST_DRAWINGS);
-      }
-      assertThat(there).containsExactlyInAnyOrderElementsOf(used);
-    }
-    noProblems();
+    problems.none();
   }
 
   @Test
   void a_caution_stands_in_the_section_where_a_hazard_first_comes_up() {
     for (Unit unit : course.units()) {
-      String[] sections = text(unit).split("\n---\n", 2)[1].split("(?m)^(?=## )");
+      List<String> sections = List.of(body(unit).split("(?m)^(?=## )"));
       for (String hazard : HAZARDS) {
-        for (String section : sections) {
-          if (section.toLowerCase().contains(hazard)) {
-            if (!section.contains("> **Caution**")) {
-              String heading = section.lines().findFirst().orElse("");
-              add(unit, "'" + hazard + "' comes up under '" + heading + "'", "add a caution there");
-            }
-            break;
-          }
-        }
+        sections.stream()
+            .filter(s -> s.toLowerCase().contains(hazard))
+            .findFirst()
+            .filter(s -> !s.contains("> **Caution**"))
+            .map(s -> s.lines().findFirst().orElse(""))
+            .ifPresent(heading -> add(unit, heading, "'" + hazard + "' comes up", "add a caution"));
       }
     }
-    noProblems();
+    problems.none();
+  }
+
+  @Test
+  void every_lesson_says_what_right_and_what_wrong_looks_like() {
+    for (Unit unit : course.units()) {
+      String body = body(unit);
+      long right = Pattern.compile("\\*\\*Right:\\*\\*").matcher(body).results().count();
+      long wrong = Pattern.compile("\\*\\*Wrong:\\*\\*").matcher(body).results().count();
+      if (right < 3 || wrong < 3) {
+        add(unit, "", "it says so in " + Math.min(right, wrong) + " places", "say it at each step");
+      }
+    }
+    problems.none();
   }
 
   @Test
   void sentences_are_short_enough_to_read_at_sixteen() {
     for (Unit unit : course.units()) {
-      String prose = prose(text(unit));
-      double words = count(prose, "[\\p{L}\\d]+(?:[’'-][\\p{L}]+)*");
-      double sentences = count(prose, "[.?!:](?=\\s|$)");
-      if (words / sentences > 16) {
-        add(unit, "its sentences have " + words / sentences + " words on average", "cut them");
-      }
-      if (words < 1000 || words > 2200) {
-        add(unit, "its prose has " + words + " words", "write 1200 to 2000");
+      String prose = withoutChecks(unit).replaceAll("(?m)^\\|.*$", "");
+      double words = count(prose, WORD);
+      double each = words / count(prose, SENTENCE_END);
+      if (each > 16) {
+        add(unit, "", "its sentences have " + each + " words on average", "cut them");
       }
     }
-    noProblems();
+    problems.none();
   }
 
-  private static String prose(String text) {
-    return text.split("\n---\n", 2)[1]
-        .replaceAll("(?s)```check.*?```", "")
-        .replaceAll("(?m)^\\|.*$", "");
+  @Test
+  void the_minutes_at_the_top_are_those_that_it_takes() {
+    for (Unit unit : course.units()) {
+      int said = course.lesson(unit.id()).map(Lesson::minutes).orElse(0);
+      int checks = course.lesson(unit.id()).map(l -> l.checks().size()).orElse(0);
+      double takes =
+          count(withoutChecks(unit), WORD) / READING_SPEED + checks * MINUTES_FOR_A_CHECK;
+      if (Math.abs(said - takes) > 2) {
+        add(unit, "minutes:", "it takes about " + Math.round(takes) + " minutes", "say so");
+      }
+      if (said < LEAST_MINUTES || said > MOST_MINUTES) {
+        add(unit, "minutes:", "a lesson of " + said + " minutes", "write one of 8 to 15");
+      }
+    }
+    problems.none();
   }
 
-  private static double count(String text, String pattern) {
-    Matcher matcher = Pattern.compile(pattern).matcher(text);
-    return matcher.results().count();
+  private String withoutChecks(Unit unit) {
+    return body(unit).replaceAll("(?s)```check.*?```", "");
+  }
+
+  private static double count(String text, Pattern pattern) {
+    return pattern.matcher(text).results().count();
   }
 }

@@ -8,19 +8,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import lapline.content.ContentFiles;
-import lapline.content.Problem;
+import lapline.content.WrittenProblems;
 import lapline.exams.Paper;
 import lapline.exams.PaperDraw;
 import lapline.exams.Question;
-import lapline.exams.bank.Item.Choice;
-import lapline.exams.bank.Item.ChoiceItem;
 import lapline.exams.bank.Item.ComputedItem;
 import lapline.exams.bank.Item.NumberItem;
 import lapline.exams.bank.Item.NumberSlip;
-import lapline.exams.bank.Item.OrderItem;
 import lapline.trade.measure.UnitSystem;
 import org.junit.jupiter.api.Test;
 
@@ -52,24 +47,19 @@ class QuestionBanksContentTest {
           "stroke-speed",
           v -> v.get("length") / (v.get("time") / 5));
 
-  private final QuestionBanks banks = new BankReader(ContentFiles.fromClasspath()).read();
-  private final List<Problem> problems = new ArrayList<>(banks.problems());
+  private static final ContentFiles FILES = ContentFiles.fromClasspath();
+
+  private final QuestionBanks banks = new BankReader(FILES).read();
+  private final WrittenProblems problems = new WrittenProblems(FILES, banks.problems());
 
   private void add(Bank bank, Item item, String whatIsWrong, String whatToWrite) {
-    String place = item == null ? "" : " (" + item.id() + ")";
-    problems.add(
-        new Problem(
-            "question-banks/" + bank.unit() + ".yaml", 0, whatIsWrong + place, whatToWrite));
-  }
-
-  private void noProblems() {
-    assertThat(problems.stream().map(Problem::toString).collect(Collectors.joining("\n")))
-        .isEmpty();
+    String near = item == null ? "" : "id: " + item.id();
+    problems.add("question-banks/" + bank.unit() + ".yaml", near, whatIsWrong, whatToWrite);
   }
 
   @Test
   void every_bank_parses_and_each_unit_has_one() {
-    noProblems();
+    problems.none();
     assertThat(banks.banks())
         .extracting(Bank::unit)
         .contains("preparing", "masking", "coverage", "clear");
@@ -95,7 +85,7 @@ class QuestionBanksContentTest {
             }
           });
     }
-    noProblems();
+    problems.none();
   }
 
   @Test
@@ -108,69 +98,7 @@ class QuestionBanksContentTest {
       }
       assertThat(bank.topics()).as(bank.unit()).contains("safety");
     }
-    noProblems();
-  }
-
-  @Test
-  void the_right_choice_is_not_given_away_by_its_length() {
-    for (Bank bank : banks.banks()) {
-      long longest =
-          bank.of(ItemKind.SINGLE).stream()
-              .filter(QuestionBanksContentTest::rightIsLongest)
-              .count();
-      if (longest * 2 > bank.of(ItemKind.SINGLE).size() + 1) {
-        add(bank, null, longest + " right choices are the longest by far", "even them out");
-      }
-    }
-    noProblems();
-  }
-
-  private static boolean rightIsLongest(Item item) {
-    List<Choice> choices = ((ChoiceItem) item).choices();
-    int right = choices.stream().filter(Choice::right).findFirst().orElseThrow().text().length();
-    return choices.stream().filter(c -> !c.right()).allMatch(c -> c.text().length() * 1.15 < right);
-  }
-
-  @Test
-  void no_choice_is_a_trick() {
-    for (Bank bank : banks.banks()) {
-      for (Item item : bank.items()) {
-        if (texts(item).anyMatch(t -> t.toLowerCase().matches(".*(of the above|of these).*"))
-            && item instanceof ChoiceItem c
-            && c.choices().stream()
-                .anyMatch(x -> x.text().toLowerCase().matches("(all|none) of .*"))) {
-          add(bank, item, "a choice points at other choices", "write a mistake people make");
-        }
-        if (item.head().question().matches(".*\\b(NOT|EXCEPT)\\b.*")) {
-          add(bank, item, "the question turns on a 'not'", "ask for what is right");
-        }
-      }
-    }
-    noProblems();
-  }
-
-  private static Stream<String> texts(Item item) {
-    return item instanceof ChoiceItem c
-        ? c.choices().stream().flatMap(x -> Stream.of(x.text(), x.because()))
-        : item instanceof OrderItem o
-            ? o.steps().stream().flatMap(x -> Stream.of(x.text(), x.because()))
-            : Stream.of(item.head().question());
-  }
-
-  @Test
-  void several_right_choices_are_announced() {
-    for (Bank bank : banks.banks()) {
-      for (Item item : bank.of(ItemKind.SEVERAL)) {
-        if (!item.head().question().matches(".*Choose all .*")) {
-          add(
-              bank,
-              item,
-              "nobody is told that more than one is right",
-              "add 'Choose all that fit.'");
-        }
-      }
-    }
-    noProblems();
+    problems.none();
   }
 
   @Test
@@ -215,7 +143,7 @@ class QuestionBanksContentTest {
       bank.of(ItemKind.COMPUTED).forEach(i -> slipsApart(bank, (ComputedItem) i));
       bank.of(ItemKind.NUMBER).forEach(i -> slipsApart(bank, (NumberItem) i));
     }
-    noProblems();
+    problems.none();
   }
 
   private void slipsApart(Bank bank, ComputedItem item) {
