@@ -3,6 +3,7 @@ package lapline.practice;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.stream.IntStream;
+import lapline.trade.measure.Verdict;
 import org.junit.jupiter.api.Test;
 
 /** Under each task of the course good work, carefully measured, is accepted; one slip is not. */
@@ -38,6 +39,26 @@ class GoodPanelsTest {
     standsAt(prepared().put("shine-left.at4", "shine"), "shine");
     standsAt(prepared().put("edge-missed.at13", "missed"), "edges");
     standsAt(prepared().put("water-break", "breaks"), "water");
+  }
+
+  private static Verdict steps(String... papers) {
+    WrittenPanel panel = prepared();
+    IntStream.rangeClosed(1, 3).forEach(n -> panel.put("grit.s" + n, ""));
+    IntStream.range(0, papers.length).forEach(n -> panel.put("grit.s" + (n + 1), papers[n]));
+    return panel.score().results().stream()
+        .filter(r -> r.criterion().id().equals("steps"))
+        .findFirst()
+        .orElseThrow()
+        .verdict();
+  }
+
+  @Test
+  void the_rule_of_two_hundred_numbers_is_the_lessons_own() {
+    assertThat(steps("P240", "P400", "P600")).isEqualTo(Verdict.MET);
+    assertThat(steps("P400", "P600", "P800")).isEqualTo(Verdict.MET);
+    assertThat(steps("P600")).isEqualTo(Verdict.MET);
+    assertThat(steps("P400", "P800")).isEqualTo(Verdict.MISSED);
+    assertThat(steps("P240", "P600")).isEqualTo(Verdict.MISSED);
   }
 
   private static WrittenPanel masked() {
@@ -109,6 +130,7 @@ class GoodPanelsTest {
   void base_that_steps_out_and_leaves_room_is_accepted() {
     isAccepted(blended());
     standsAt(blended().put("step-out.c2", "0 mm").put("step-out.c3", "62 mm"), "order");
+    standsAt(blended().put("step-out.c3", "75 mm"), "step");
     standsAt(blended().put("flash.c2", "4 min"), "flash");
     standsAt(
         blended()
