@@ -86,7 +86,7 @@ class ArchitectureTest {
                   "grading",
                   "signoff",
                   "board")),
-          Map.entry("server", Set.of("people", "content")));
+          Map.entry("server", Set.of("people", "content", "pages")));
 
   private static final JavaClasses CLASSES =
       new ClassFileImporter()

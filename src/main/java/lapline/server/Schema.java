@@ -17,11 +17,19 @@ public class Schema {
   @PersistenceUnit private EntityManagerFactory factory;
 
   void bringUpToDate() {
-    Flyway.configure(getClass().getClassLoader())
+    migrate(database);
+    check(factory);
+  }
+
+  static void migrate(DataSource database) {
+    Flyway.configure(Schema.class.getClassLoader())
         .dataSource(database)
         .locations("classpath:lapline/migrations")
         .load()
         .migrate();
+  }
+
+  static void check(EntityManagerFactory factory) {
     factory.unwrap(SessionFactory.class).getSchemaManager().validateMappedObjects();
   }
 }

@@ -18,6 +18,7 @@ public class Start {
   private static final Logger LOG = Logger.getLogger("lapline.start");
 
   @Inject private Settings settings;
+  @Inject private Backup backup;
   @Inject private Schema schema;
   @Inject private SetUpWorkshop setUp;
   @Inject private Event<Started> started;
@@ -33,6 +34,7 @@ public class Start {
     } catch (IOException e) {
       throw new UncheckedIOException("cannot make the data folder " + settings.dataFolder(), e);
     }
+    backup.begin();
     schema.bringUpToDate();
     started.fire(new Started(settings));
     setUp

@@ -1,0 +1,50 @@
+package lapline.server;
+
+import jakarta.inject.Inject;
+import jakarta.servlet.FilterChain;
+import jakarta.servlet.ServletException;
+import jakarta.servlet.annotation.WebFilter;
+import jakarta.servlet.http.HttpFilter;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import java.util.Arrays;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import lapline.pages.Messages;
+
+/**
+ * Refuses what no page can read: a form that is cut off, one of far too many fields, and the sign
+ * NUL, which PostgreSQL does not keep. The answer is plain text, since a page would read it again.
+ */
+@WebFilter("/*")
+public class UnreadableForms extends HttpFilter {
+  private static final Logger LOG = Logger.getLogger("lapline.pages");
+
+  @Inject private transient Messages words;
+
+  @Override
+  protected void doFilter(
+      HttpServletRequest request, HttpServletResponse response, FilterChain chain)
+      throws IOException, ServletException {
+    if (readable(request)) {
+      chain.doFilter(request, response);
+      return;
+    }
+    response.setStatus(HttpServletResponse.SC_BAD_REQUEST);
+    response.setContentType("text/plain;charset=UTF-8");
+    response.getWriter().write(words.say("frame.unreadable-form"));
+  }
+
+  private static boolean readable(HttpServletRequest request) {
+    try {
+      return request.getParameterMap().values().stream()
+          .flatMap(Arrays::stream)
+          .noneMatch(value -> value.indexOf('\0') >= 0);
+    } catch (RuntimeException e) {
+      // the server names no narrower type for a form that it cannot parse
+      LOG.log(Level.FINE, "a form could not be read", e);
+      return false;
+    }
+  }
+}
