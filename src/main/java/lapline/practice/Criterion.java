@@ -3,6 +3,7 @@ package lapline.practice;
 import java.util.List;
 import lapline.practice.PanelScore.Working;
 import lapline.practice.quantity.Measured;
+import lapline.practice.quantity.MeasuredPanel;
 import lapline.practice.quantity.PanelQuantities;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.Estimate;
@@ -52,10 +53,10 @@ public record Criterion(
   }
 
   /** The values it is judged on: a computed quantity, or the readings of a measurand. */
-  Measured measure(PracticeTask task, PanelEntry entry) {
+  Measured measure(MeasuredPanel panel) {
     return PanelQuantities.find(quantity)
-        .map(q -> q.measure(task, entry))
-        .orElseGet(() -> readings(entry));
+        .map(q -> q.measure(panel))
+        .orElseGet(() -> readings(panel.entry()));
   }
 
   private Measured readings(PanelEntry entry) {

@@ -14,6 +14,7 @@ import lapline.practice.quantity.Measured.DoesNotApply;
 import lapline.practice.quantity.Measured.Missing;
 import lapline.practice.quantity.Measured.Value;
 import lapline.practice.quantity.Measured.Values;
+import lapline.practice.quantity.MeasuredPanel;
 import lapline.trade.film.FurtherReadings;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.Estimate;
@@ -28,8 +29,8 @@ final class CriterionJudge {
 
   private CriterionJudge() {}
 
-  static Result judge(Criterion criterion, PracticeTask task, PanelEntry entry) {
-    Measured measured = criterion.measure(task, entry);
+  static Result judge(Criterion criterion, MeasuredPanel panel) {
+    Measured measured = criterion.measure(panel);
     if (measured instanceof Missing missing) {
       return notJudged(criterion, missing.measurands());
     }

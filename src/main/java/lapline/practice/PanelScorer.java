@@ -1,14 +1,9 @@
 package lapline.practice;
 
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.TreeMap;
 import lapline.practice.PanelScore.Result;
 import lapline.practice.fit.FilmFieldEstimate;
-import lapline.practice.quantity.Measured;
-import lapline.practice.quantity.PanelQuantities;
-import lapline.trade.measure.Estimate;
+import lapline.practice.quantity.MeasuredPanel;
 import lapline.trade.measure.Verdict;
 
 /**
@@ -22,7 +17,8 @@ public final class PanelScorer {
   private PanelScorer() {}
 
   public static PanelScore score(PracticeTask task, PanelEntry entry) {
-    List<Result> results = judge(task, entry);
+    MeasuredPanel panel = new MeasuredPanel(task, entry);
+    List<Result> results = judge(panel);
     List<String> standing =
         results.stream()
             .filter(r -> r.criterion().critical() && !isMet(r) && r.applies())
@@ -34,13 +30,13 @@ public final class PanelScorer {
         standing,
         results,
         PanelFindings.of(task, entry, results),
-        film(task, entry),
+        film(panel),
         VERSION);
   }
 
   /** The verdicts alone, without film and findings. */
-  static List<Result> judge(PracticeTask task, PanelEntry entry) {
-    return task.criteria().stream().map(c -> CriterionJudge.judge(c, task, entry)).toList();
+  static List<Result> judge(MeasuredPanel panel) {
+    return panel.task().criteria().stream().map(c -> CriterionJudge.judge(c, panel)).toList();
   }
 
   private static boolean isMet(Result r) {
@@ -65,24 +61,7 @@ public final class PanelScorer {
     return task.criteria().stream().anyMatch(c -> c.quantity().equals("blend-room"));
   }
 
-  private static FilmField film(PracticeTask task, PanelEntry entry) {
-    if (isBlend(task)) {
-      return null;
-    }
-    return task.criteria().stream()
-        .filter(c -> c.quantity().equals(PanelQuantities.FILM))
-        .findFirst()
-        .flatMap(
-            c ->
-                c.measure(task, entry) instanceof Measured.Values v && v.values().size() >= 3
-                    ? Optional.of(field(task, c, v))
-                    : Optional.<FilmField>empty())
-        .orElse(null);
-  }
-
-  private static FilmField field(PracticeTask task, Criterion c, Measured.Values values) {
-    Map<Integer, Estimate> byPlace = new TreeMap<>();
-    values.values().forEach(v -> byPlace.put(v.where().place(), v.estimate()));
-    return FilmFieldEstimate.of(task.panel(), byPlace, c.target());
+  private static FilmField film(MeasuredPanel panel) {
+    return isBlend(panel.task()) ? null : panel.film().map(FilmFieldEstimate::field).orElse(null);
   }
 }

@@ -7,6 +7,7 @@ import lapline.content.YamlNode;
 import lapline.practice.PracticeTask.Field;
 import lapline.practice.PracticeTask.MixPart;
 import lapline.practice.quantity.Measured;
+import lapline.practice.quantity.MeasuredPanel;
 import lapline.practice.quantity.PanelQuantities;
 
 /**
@@ -80,7 +81,9 @@ final class TaskChecks {
     String quantity = criterion.quantity();
     boolean known =
         measurands.find(quantity).isPresent() || PanelQuantities.find(quantity).isPresent();
-    if (known && criterion.measure(task, NOTHING) instanceof Measured.Missing missing) {
+    if (known
+        && criterion.measure(new MeasuredPanel(task, NOTHING))
+            instanceof Measured.Missing missing) {
       isAskedFor(missing.measurands(), quantity, node);
     }
     if (OF_THE_BUILD.contains(quantity) && hasNoBuild()) {

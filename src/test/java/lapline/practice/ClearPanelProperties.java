@@ -3,6 +3,7 @@ package lapline.practice;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import lapline.Samples;
+import lapline.practice.quantity.MeasuredPanel;
 import org.junit.jupiter.api.Test;
 
 /** The practice score of a panel of clear moves smoothly, and never up as the work gets worse. */
@@ -12,7 +13,7 @@ class ClearPanelProperties {
 
   private static double score(double film, double unevenness) {
     PanelEntry entry = ClearPanel.good().film(film, unevenness).read().entry();
-    return PanelScorer.practiceScore(PanelScorer.judge(ClearPanel.TASK, entry));
+    return PanelScorer.practiceScore(PanelScorer.judge(new MeasuredPanel(ClearPanel.TASK, entry)));
   }
 
   @Test

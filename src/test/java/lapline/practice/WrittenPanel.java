@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import lapline.content.ContentFile;
 import lapline.content.ContentFiles;
 import lapline.practice.quantity.Measured;
+import lapline.practice.quantity.MeasuredPanel;
 import lapline.practice.quantity.PanelQuantities;
 import lapline.trade.measure.UnitSystem;
 
@@ -145,7 +146,7 @@ public final class WrittenPanel {
   }
 
   public Measured measure(String quantity) {
-    return PanelQuantities.find(quantity).orElseThrow().measure(task, entry());
+    return PanelQuantities.find(quantity).orElseThrow().measure(new MeasuredPanel(task, entry()));
   }
 
   /** The only value of a quantity. */

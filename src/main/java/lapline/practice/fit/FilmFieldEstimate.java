@@ -37,14 +37,20 @@ public final class FilmFieldEstimate {
   /** Spreads tried, as shares of that of the readings. */
   private static final double[] SPREADS = {0.5, 1.0, 2.0, 4.0};
 
-  private FilmFieldEstimate() {}
+  private final FilmField field;
+  private final double[] sharesInside;
+
+  private FilmFieldEstimate(FilmField field, double[] sharesInside) {
+    this.field = field;
+    this.sharesInside = sharesInside;
+  }
 
   /**
    * @param filmByPlace film in metres with each reading's uncertainty; places that the panel does
    *     not have are left out
    * @throws MeasureException where no place is left
    */
-  public static FilmField of(
+  public static FilmFieldEstimate of(
       PanelOutline panel, Map<Integer, Estimate> filmByPlace, TargetRange target) {
     PlacedFilm film = PlacedFilm.on(panel, filmByPlace);
     if (film.size() == 0) {
@@ -53,53 +59,48 @@ public final class FilmFieldEstimate {
     return film.size() < FEWEST_PLACES ? flat(panel, film, target) : kriged(panel, film, target);
   }
 
+  public FilmField field() {
+    return field;
+  }
+
   /**
-   * What share of the panel may lie in a range: shares from 0 to 1, each as likely as the next,
-   * rising. The mean and the interval of {@link FilmField} are those of this list.
+   * What share of the panel may lie in the range: shares from 0 to 1, each as likely as the next,
+   * rising. The mean and the interval of {@link #field()} are those of this list.
    *
    * @return empty with fewer than 4 places, from which nothing can be said
    */
-  public static double[] sharesInside(
-      PanelOutline panel, Map<Integer, Estimate> filmByPlace, TargetRange target) {
-    PlacedFilm film = PlacedFilm.on(panel, filmByPlace);
-    return film.size() < FEWEST_PLACES
-        ? new double[0]
-        : draws(panel, fits(film)).sharesInside(target);
+  public double[] sharesInside() {
+    return sharesInside.clone();
   }
 
-  private static FilmDraws draws(PanelOutline panel, Kriging[] fits) {
-    return new FilmDraws(fits, weights(fits), PanelGrid.over(panel, 11, 8));
-  }
-
-  private static FilmField kriged(PanelOutline panel, PlacedFilm film, TargetRange target) {
+  private static FilmFieldEstimate kriged(PanelOutline panel, PlacedFilm film, TargetRange target) {
     Kriging[] fits = fits(film);
-    Kriging likeliest = fits[likeliest(weights(fits))];
-    FilmDraws draws = draws(panel, fits);
+    double[] weights = weights(fits);
+    Kriging likeliest = fits[likeliest(weights)];
+    FilmDraws draws = new FilmDraws(fits, weights, PanelGrid.over(panel, 11, 8));
     double[] shares = draws.sharesInside(target);
-    return field(
-        panel,
-        film,
-        target,
-        likeliest::filmAt,
+    Summary summary =
         new Summary(
             draws.mean(),
             draws.spread(),
             Arrays.stream(shares).average().orElseThrow(),
             shares[(int) (0.025 * shares.length)],
-            shares[(int) (0.975 * shares.length)]));
+            shares[(int) (0.975 * shares.length)]);
+    return new FilmFieldEstimate(field(panel, film, target, likeliest::filmAt, summary), shares);
   }
 
   private record Summary(double mean, double spread, double share, double low, double high) {}
 
-  private static FilmField flat(PanelOutline panel, PlacedFilm film, TargetRange target) {
+  private static FilmFieldEstimate flat(PanelOutline panel, PlacedFilm film, TargetRange target) {
     double spread =
         Math.sqrt(
             Arrays.stream(film.film).map(f -> (f - film.mean) * (f - film.mean)).sum()
                 / Math.max(1, film.size() - 1));
     Estimate anywhere = Estimate.of(film.mean, Math.hypot(spread, film.meanUncertainty()));
     double share = Conformance.probability(anywhere, target);
-    return field(
-        panel, film, target, (x, y) -> film.mean, new Summary(film.mean, spread, share, 0, 1));
+    Summary summary = new Summary(film.mean, spread, share, 0, 1);
+    return new FilmFieldEstimate(
+        field(panel, film, target, (x, y) -> film.mean, summary), new double[0]);
   }
 
   private static FilmField field(

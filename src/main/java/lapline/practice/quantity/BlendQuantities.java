@@ -6,10 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lapline.practice.Cell;
-import lapline.practice.PanelEntry;
 import lapline.practice.PanelOutline;
 import lapline.practice.PanelScore.Working;
-import lapline.practice.PracticeTask;
 import lapline.practice.Reading;
 import lapline.practice.quantity.Measured.Missing;
 import lapline.practice.quantity.Measured.Value;
@@ -29,15 +27,15 @@ final class BlendQuantities {
   private BlendQuantities() {}
 
   /** Room from the last coat to the panel's nearest edge, by the panel drawing. */
-  static Measured room(PracticeTask task, PanelEntry entry) {
-    List<Reading> reaches = entry.of(STEP_OUT);
-    Optional<Outline> spot = spot(task.panel());
+  static Measured room(MeasuredPanel panel) {
+    List<Reading> reaches = panel.entry().of(STEP_OUT);
+    Optional<Outline> spot = spot(panel.task().panel());
     if (reaches.isEmpty() || spot.isEmpty()) {
       return Missing.of(STEP_OUT);
     }
     Reading last = reaches.get(reaches.size() - 1);
     Estimate reach = Recorded.estimate(last);
-    EdgeRoom least = new BlendRoom(panel(task.panel()), spot.get()).least(reach);
+    EdgeRoom least = new BlendRoom(panel(panel.task().panel()), spot.get()).least(reach);
     return new Values(
         List.of(Value.of(last.cell(), least.left())),
         new Working(
@@ -47,8 +45,8 @@ final class BlendQuantities {
   }
 
   /** How far each coat after the first goes past the one before. */
-  static Measured steps(PracticeTask task, PanelEntry entry) {
-    List<Reading> reaches = entry.of(STEP_OUT);
+  static Measured steps(MeasuredPanel panel) {
+    List<Reading> reaches = panel.entry().of(STEP_OUT);
     if (reaches.size() < 2) {
       return Missing.of(STEP_OUT);
     }

@@ -5,9 +5,7 @@ import static lapline.practice.quantity.Recorded.input;
 import java.util.List;
 import java.util.Optional;
 import lapline.practice.Cell;
-import lapline.practice.PanelEntry;
 import lapline.practice.PanelScore.Working;
-import lapline.practice.PracticeTask;
 import lapline.practice.quantity.Measured.Missing;
 import lapline.practice.quantity.Measured.Value;
 import lapline.practice.quantity.Measured.Values;
@@ -20,22 +18,22 @@ final class ClimateQuantities {
   private ClimateQuantities() {}
 
   /** Panel temperature less the dew point of the air. */
-  static Measured dewMargin(PracticeTask task, PanelEntry entry) {
-    Recorded recorded = new Recorded(entry);
-    Optional<Estimate> panel = recorded.once("panel-temperature");
+  static Measured dewMargin(MeasuredPanel panel) {
+    Recorded recorded = new Recorded(panel.entry());
+    Optional<Estimate> metal = recorded.once("panel-temperature");
     Optional<Estimate> air = recorded.once("air-temperature");
     Optional<Estimate> humidity = recorded.once("humidity").filter(h -> h.value() > 0);
-    if (panel.isEmpty() || air.isEmpty() || humidity.isEmpty()) {
+    if (metal.isEmpty() || air.isEmpty() || humidity.isEmpty()) {
       return Missing.of("panel-temperature", "air-temperature", "humidity");
     }
-    Estimate margin = DewPoint.margin(panel.get(), air.get(), humidity.get());
+    Estimate margin = DewPoint.margin(metal.get(), air.get(), humidity.get());
     return new Values(
         List.of(Value.of(Cell.panel("dew-margin"), margin)),
         new Working(
             "formula.dew-margin",
             "source.wmo-8",
             List.of(
-                input("panel-temperature", panel.get(), Dimension.TEMPERATURE),
+                input("panel-temperature", metal.get(), Dimension.TEMPERATURE),
                 input("air-temperature", air.get(), Dimension.TEMPERATURE),
                 input("humidity", humidity.get(), Dimension.SHARE),
                 input(

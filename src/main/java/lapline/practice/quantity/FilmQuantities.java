@@ -8,11 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lapline.practice.Cell;
-import lapline.practice.Criterion;
-import lapline.practice.PanelEntry;
 import lapline.practice.PanelScore.Input;
 import lapline.practice.PanelScore.Working;
-import lapline.practice.PracticeTask;
 import lapline.practice.Reading;
 import lapline.practice.fit.FilmFieldEstimate;
 import lapline.practice.quantity.Measured.DoesNotApply;
@@ -37,11 +34,11 @@ final class FilmQuantities {
   private FilmQuantities() {}
 
   /** Mean wet film of each coat. */
-  static Measured wetFilm(PracticeTask task, PanelEntry entry) {
-    Recorded recorded = new Recorded(entry);
+  static Measured wetFilm(MeasuredPanel panel) {
+    Recorded recorded = new Recorded(panel.entry());
     List<Value> values = new ArrayList<>();
     for (int coat : recorded.coats("wet-film")) {
-      List<Reading> readings = entry.byPlace("wet-film", coat).values().stream().toList();
+      List<Reading> readings = panel.entry().byPlace("wet-film", coat).values().stream().toList();
       values.add(Value.of(Cell.coat("wet-film", coat), Averages.overPlaces(readings)));
     }
     return values.isEmpty()
@@ -50,8 +47,8 @@ final class FilmQuantities {
   }
 
   /** Dry film laid on at each place: the reading after less the one before. */
-  static Measured filmBuild(PracticeTask task, PanelEntry entry) {
-    Map<Integer, Estimate> build = new Recorded(entry).filmBuild();
+  static Measured filmBuild(MeasuredPanel panel) {
+    Map<Integer, Estimate> build = panel.build();
     List<Value> values = new ArrayList<>();
     build.forEach(
         (place, film) -> values.add(Value.of(Cell.place(PanelQuantities.FILM, place), film)));
@@ -61,13 +58,12 @@ final class FilmQuantities {
   }
 
   /** Share of the panel's area whose film lies inside the target of the build. */
-  static Measured filmShare(PracticeTask task, PanelEntry entry) {
-    Map<Integer, Estimate> build = new Recorded(entry).filmBuild();
-    Optional<TargetRange> target = buildTarget(task);
-    if (build.size() < LEAST_PLACES || target.isEmpty()) {
-      return Missing.of("film-before", "film-after");
-    }
-    double[] shares = FilmFieldEstimate.sharesInside(task.panel(), build, target.get());
+  static Measured filmShare(MeasuredPanel panel) {
+    Map<Integer, Estimate> build = panel.build();
+    double[] shares =
+        build.size() < LEAST_PLACES
+            ? new double[0]
+            : panel.film().map(FilmFieldEstimate::sharesInside).orElse(new double[0]);
     if (shares.length == 0) {
       return Missing.of("film-before", "film-after");
     }
@@ -83,13 +79,13 @@ final class FilmQuantities {
   }
 
   /** 1 where the readings conform to the acceptance plan of ISO 19840, 0 where they do not. */
-  static Measured filmPlan(PracticeTask task, PanelEntry entry) {
-    Map<Integer, Estimate> build = new Recorded(entry).filmBuild();
-    Optional<TargetRange> target = buildTarget(task);
+  static Measured filmPlan(MeasuredPanel panel) {
+    Map<Integer, Estimate> build = panel.build();
+    Optional<TargetRange> target = panel.buildTarget();
     if (build.isEmpty() || target.isEmpty() || !target.get().hasLeast()) {
       return Missing.of("film-before", "film-after");
     }
-    double area = task.panel().width() * task.panel().height();
+    double area = panel.task().panel().width() * panel.task().panel().height();
     double nominal = target.get().least();
     PlanOutcome outcome = new Iso19840(nominal, 3 * nominal, area).judge(films(build));
     return decided("film-plan", outcome, "source.iso-19840", build);
@@ -99,14 +95,14 @@ final class FilmQuantities {
    * 1 where the readings conform to SSPC-PA 2 at its default level, 0 where they do not. Only for
    * panels whose places stand together in threes, as that standard's spots ask for.
    */
-  static Measured filmSpots(PracticeTask task, PanelEntry entry) {
-    Map<Integer, Estimate> build = new Recorded(entry).filmBuild();
-    Optional<TargetRange> target = buildTarget(task).filter(TargetRange::hasLeast);
+  static Measured filmSpots(MeasuredPanel panel) {
+    Map<Integer, Estimate> build = panel.build();
+    Optional<TargetRange> target = panel.buildTarget().filter(TargetRange::hasLeast);
     if (build.isEmpty() || target.isEmpty()) {
       return Missing.of("film-before", "film-after");
     }
-    List<FilmReadings> spots = FilmSpots.on(task.panel(), build);
-    double area = task.panel().width() * task.panel().height();
+    List<FilmReadings> spots = FilmSpots.on(panel.task().panel(), build);
+    double area = panel.task().panel().width() * panel.task().panel().height();
     SspcPa2 plan = new SspcPa2(target.get(), RestrictionLevel.LEVEL_3, area);
     return decided("film-spots", plan.judge(List.of(spots)), "source.sspc-pa-2", build);
   }
@@ -135,12 +131,5 @@ final class FilmQuantities {
         input("spread", Estimate.of(s.standardDeviation(), 0), Dimension.FILM),
         input("least", Estimate.of(s.least(), 0), Dimension.FILM),
         input("most", Estimate.of(s.most(), 0), Dimension.FILM));
-  }
-
-  private static Optional<TargetRange> buildTarget(PracticeTask task) {
-    return task.criteria().stream()
-        .filter(c -> c.quantity().equals(PanelQuantities.FILM))
-        .map(Criterion::target)
-        .findFirst();
   }
 }

@@ -40,8 +40,8 @@ final class FlashTimes {
     this.entry = entry;
   }
 
-  static Measured of(PracticeTask task, PanelEntry entry) {
-    return new FlashTimes(task, entry).measured();
+  static Measured of(MeasuredPanel panel) {
+    return new FlashTimes(panel.task(), panel.entry()).measured();
   }
 
   private Measured measured() {

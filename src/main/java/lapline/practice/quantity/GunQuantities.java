@@ -9,7 +9,6 @@ import java.util.Optional;
 import lapline.practice.Cell;
 import lapline.practice.PanelEntry;
 import lapline.practice.PanelScore.Working;
-import lapline.practice.PracticeTask;
 import lapline.practice.Reading;
 import lapline.practice.quantity.Measured.Missing;
 import lapline.practice.quantity.Measured.Value;
@@ -28,10 +27,10 @@ final class GunQuantities {
   private GunQuantities() {}
 
   /** Mean distance of each pass, from its readings at the start, the middle and the end. */
-  static Measured distanceMean(PracticeTask task, PanelEntry entry) {
+  static Measured distanceMean(MeasuredPanel panel) {
     List<Value> values = new ArrayList<>();
-    for (Cell pass : passes(entry)) {
-      List<Estimate> along = along(entry, pass);
+    for (Cell pass : passes(panel.entry())) {
+      List<Estimate> along = along(panel.entry(), pass);
       double sum = along.stream().mapToDouble(Estimate::value).sum();
       List<Gum.Part> parts = along.stream().map(d -> new Gum.Part(1.0 / along.size(), d)).toList();
       values.add(Value.of(pass, Gum.combine(sum / along.size(), parts)));
@@ -42,13 +41,13 @@ final class GunQuantities {
   }
 
   /** End less start of each pass: positive where the gun moves away from the panel. */
-  static Measured distanceDrift(PracticeTask task, PanelEntry entry) {
+  static Measured distanceDrift(MeasuredPanel panel) {
     List<Value> values = new ArrayList<>();
-    for (Cell pass : passes(entry)) {
-      Optional<Estimate> start = at(entry, pass, "start");
-      Optional<Estimate> end = at(entry, pass, "end");
+    for (Cell pass : passes(panel.entry())) {
+      Optional<Estimate> start = at(panel.entry(), pass, "start");
+      Optional<Estimate> end = at(panel.entry(), pass, "end");
       if (start.isPresent() && end.isPresent()) {
-        Estimate middle = at(entry, pass, "middle").orElse(start.get());
+        Estimate middle = at(panel.entry(), pass, "middle").orElse(start.get());
         values.add(Value.of(pass, GunDistance.along(start.get(), middle, end.get()).drift()));
       }
     }
@@ -58,12 +57,14 @@ final class GunQuantities {
   }
 
   /** Speed of each pass: the length of a stroke over its time. */
-  static Measured strokeSpeed(PracticeTask task, PanelEntry entry) {
+  static Measured strokeSpeed(MeasuredPanel panel) {
     // without a length the stroke is taken from edge to edge of the panel
     Estimate length =
-        new Recorded(entry).once("stroke-length").orElse(Estimate.of(task.panel().width(), 0.002));
+        new Recorded(panel.entry())
+            .once("stroke-length")
+            .orElse(Estimate.of(panel.task().panel().width(), 0.002));
     List<Value> values = new ArrayList<>();
-    for (Reading time : entry.of("stroke-time")) {
+    for (Reading time : panel.entry().of("stroke-time")) {
       values.add(Value.of(time.cell(), StrokeSpeed.of(length, estimate(time))));
     }
     return values.isEmpty()
@@ -77,9 +78,9 @@ final class GunQuantities {
   }
 
   /** Overlap of each pass with the one before: 1 − spacing / fan width. */
-  static Measured overlap(PracticeTask task, PanelEntry entry) {
-    Optional<Estimate> fan = new Recorded(entry).once("fan-width");
-    List<Reading> spacings = entry.of("pass-spacing");
+  static Measured overlap(MeasuredPanel panel) {
+    Optional<Estimate> fan = new Recorded(panel.entry()).once("fan-width");
+    List<Reading> spacings = panel.entry().of("pass-spacing");
     if (fan.isEmpty() || spacings.isEmpty()) {
       return Missing.of("pass-spacing", "fan-width");
     }

@@ -7,7 +7,6 @@ import lapline.practice.Cell;
 import lapline.practice.PanelEntry;
 import lapline.practice.PanelScore.Input;
 import lapline.practice.PanelScore.Working;
-import lapline.practice.PracticeTask;
 import lapline.practice.Reading;
 import lapline.practice.quantity.Measured.Missing;
 import lapline.practice.quantity.Measured.Value;
@@ -26,8 +25,8 @@ final class HidingQuantities {
   private HidingQuantities() {}
 
   /** Coats to hiding: from reflectance over black and white where given, else by eye. */
-  static Measured coats(PracticeTask task, PanelEntry entry) {
-    List<Estimate> contrasts = contrasts(entry);
+  static Measured coats(MeasuredPanel panel) {
+    List<Estimate> contrasts = contrasts(panel.entry());
     if (!contrasts.isEmpty()) {
       return value(
           ContrastByCoat.coatsToHiding(contrasts),
@@ -35,7 +34,7 @@ final class HidingQuantities {
           "source.iso-6504",
           inputs(contrasts));
     }
-    List<Integer> squares = squares(entry);
+    List<Integer> squares = squares(panel.entry());
     return squares.isEmpty()
         ? Missing.of("squares-seen", "luminance-black", "luminance-white")
         : value(

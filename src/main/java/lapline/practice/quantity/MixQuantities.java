@@ -5,10 +5,8 @@ import static lapline.practice.quantity.Recorded.input;
 import java.util.ArrayList;
 import java.util.List;
 import lapline.practice.Cell;
-import lapline.practice.PanelEntry;
 import lapline.practice.PanelScore.Input;
 import lapline.practice.PanelScore.Working;
-import lapline.practice.PracticeTask;
 import lapline.practice.PracticeTask.MixPart;
 import lapline.practice.quantity.Measured.Missing;
 import lapline.practice.quantity.Measured.Value;
@@ -25,12 +23,12 @@ final class MixQuantities {
   private MixQuantities() {}
 
   /** How far the part that strays most is from its share of the mix; 0.05 is 5 % too much of it. */
-  static Measured ratio(PracticeTask task, PanelEntry entry) {
+  static Measured ratio(MeasuredPanel panel) {
     List<Estimate> amounts = new ArrayList<>();
     List<Input> inputs = new ArrayList<>();
-    Recorded recorded = new Recorded(entry);
-    for (int part = 1; part <= task.mix().size(); part++) {
-      String name = task.mix().get(part - 1).name();
+    Recorded recorded = new Recorded(panel.entry());
+    for (int part = 1; part <= panel.task().mix().size(); part++) {
+      String name = panel.task().mix().get(part - 1).name();
       recorded
           .at(Cell.step(AMOUNT, part))
           .ifPresent(
@@ -39,11 +37,11 @@ final class MixQuantities {
                 inputs.add(input(name, a, Dimension.VOLUME));
               });
     }
-    boolean complete = !amounts.isEmpty() && amounts.size() == task.mix().size();
+    boolean complete = !amounts.isEmpty() && amounts.size() == panel.task().mix().size();
     if (!complete || amounts.get(0).value() <= 0) {
       return Missing.of(AMOUNT);
     }
-    MixRatio nominal = new MixRatio(task.mix().stream().map(MixPart::parts).toList());
+    MixRatio nominal = new MixRatio(panel.task().mix().stream().map(MixPart::parts).toList());
     MixError error = MixError.of(nominal, amounts);
     Cell worst = Cell.step(AMOUNT, error.worstPart() + 1);
     return new Values(

@@ -1,8 +1,6 @@
 package lapline.practice.quantity;
 
-import java.util.function.BiFunction;
-import lapline.practice.PanelEntry;
-import lapline.practice.PracticeTask;
+import java.util.function.Function;
 import lapline.trade.measure.Dimension;
 
 /**
@@ -10,9 +8,9 @@ import lapline.trade.measure.Dimension;
  * written down. It computes, it does not judge.
  */
 public record PanelQuantity(
-    String id, Dimension dimension, BiFunction<PracticeTask, PanelEntry, Measured> rule) {
+    String id, Dimension dimension, Function<MeasuredPanel, Measured> rule) {
 
-  public Measured measure(PracticeTask task, PanelEntry entry) {
-    return rule.apply(task, entry);
+  public Measured measure(MeasuredPanel panel) {
+    return rule.apply(panel);
   }
 }

@@ -1,16 +1,13 @@
 package lapline.practice.quantity;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import lapline.practice.Cell;
 import lapline.practice.PanelEntry;
 import lapline.practice.PanelScore.Input;
 import lapline.practice.Reading;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.Estimate;
-import lapline.trade.measure.Gum;
 
 /** The readings of a panel as estimates, the way the computed quantities want them. */
 final class Recorded {
@@ -35,24 +32,6 @@ final class Recorded {
   /** Coats that have any reading of a measurand, in order. */
   List<Integer> coats(String measurand) {
     return all(measurand).stream().map(r -> r.cell().coat()).distinct().sorted().toList();
-  }
-
-  /** The build at each place: after less before, or after alone where nothing lay there before. */
-  Map<Integer, Estimate> filmBuild() {
-    Map<Integer, Reading> before = entry.byPlace("film-before", 0);
-    Map<Integer, Estimate> build = new TreeMap<>();
-    entry
-        .byPlace("film-after", 0)
-        .forEach(
-            (place, after) -> {
-              Reading under = before.get(place);
-              if (under != null) {
-                build.put(place, Gum.difference(estimate(after), estimate(under)));
-              } else if (before.isEmpty()) {
-                build.put(place, estimate(after));
-              }
-            });
-    return build;
   }
 
   static Estimate estimate(Reading reading) {

@@ -5,7 +5,6 @@ import java.util.Optional;
 import lapline.practice.Cell;
 import lapline.practice.PanelEntry;
 import lapline.practice.PanelScore.Working;
-import lapline.practice.PracticeTask;
 import lapline.practice.quantity.Measured.Missing;
 import lapline.practice.quantity.Measured.Value;
 import lapline.practice.quantity.Measured.Values;
@@ -21,15 +20,15 @@ final class SandingQuantities {
   private SandingQuantities() {}
 
   /** The last grade used. */
-  static Measured finalGrit(PracticeTask task, PanelEntry entry) {
-    return sequence(entry)
+  static Measured finalGrit(MeasuredPanel panel) {
+    return sequence(panel.entry())
         .map(s -> value("formula.final-grit", s.last().grade()))
         .orElse(Missing.of(GRIT));
   }
 
   /** The most numbers of the P scale that one step skips; 0 where one grade was used. */
-  static Measured largestStep(PracticeTask task, PanelEntry entry) {
-    return sequence(entry)
+  static Measured largestStep(MeasuredPanel panel) {
+    return sequence(panel.entry())
         .map(s -> value("formula.grit-step", s.largestStep().map(Step::numbers).orElse(0)))
         .orElse(Missing.of(GRIT));
   }

@@ -64,7 +64,7 @@ class FilmFieldCoverageProperties {
     for (int i = n; i < film.length; i++) {
       inside += Panels.CLEAR.contains(film[i]) ? 1 : 0;
     }
-    FilmField field = FilmFieldEstimate.of(panel, read, Panels.CLEAR);
+    FilmField field = FilmFieldEstimate.of(panel, read, Panels.CLEAR).field();
     double share = inside / (film.length - n);
     return share >= field.shareLow() - 0.5 / (film.length - n)
         && share <= field.shareHigh() + 0.5 / (film.length - n);

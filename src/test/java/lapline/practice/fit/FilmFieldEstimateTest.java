@@ -53,9 +53,11 @@ class FilmFieldEstimateTest {
   void three_places_give_a_flat_map_and_an_open_share() {
     FilmField field =
         FilmFieldEstimate.of(
-            PANEL,
-            Map.of(1, Estimate.of(50e-6, U), 2, Estimate.of(56e-6, U), 3, Estimate.of(62e-6, U)),
-            Panels.CLEAR);
+                PANEL,
+                Map.of(
+                    1, Estimate.of(50e-6, U), 2, Estimate.of(56e-6, U), 3, Estimate.of(62e-6, U)),
+                Panels.CLEAR)
+            .field();
     assertThat(field.film()).allSatisfy(f -> assertThat(f).isCloseTo(56e-6, within(1e-12)));
     assertThat(field.shareLow()).isZero();
     assertThat(field.shareHigh()).isEqualTo(1);
@@ -86,7 +88,7 @@ class FilmFieldEstimateTest {
                         new Point(1.1, 0.1),
                         new Point(1.1, 0.2),
                         new Point(0.9, 0.2)))));
-    FilmField field = FilmFieldEstimate.of(door, film((x, y) -> 57e-6), Panels.CLEAR);
+    FilmField field = FilmFieldEstimate.of(door, film((x, y) -> 57e-6), Panels.CLEAR).field();
     assertThat(field.columns()).isEqualTo(40);
     assertThat(field.rows()).isEqualTo(13);
     long on = field.film().stream().filter(f -> !f.isNaN()).count();
@@ -131,7 +133,7 @@ class FilmFieldEstimateTest {
   @Test
   void a_range_open_at_one_end_works() {
     FilmField field =
-        FilmFieldEstimate.of(PANEL, film((x, y) -> 57e-6), TargetRange.atLeast(50e-6));
+        FilmFieldEstimate.of(PANEL, film((x, y) -> 57e-6), TargetRange.atLeast(50e-6)).field();
     assertThat(field.shareInside()).isGreaterThan(0.99);
   }
 
@@ -140,7 +142,7 @@ class FilmFieldEstimateTest {
   }
 
   private static FilmField of(DoubleBinaryOperator film) {
-    return FilmFieldEstimate.of(PANEL, film(film), Panels.CLEAR);
+    return FilmFieldEstimate.of(PANEL, film(film), Panels.CLEAR).field();
   }
 
   private static Map<Integer, Estimate> film(DoubleBinaryOperator film) {

@@ -50,43 +50,6 @@ class FilmTest {
   }
 
   @Test
-  void the_gauges_own_scatter_is_not_laid_to_the_film() {
-    FilmReadings readings = Micrometres.readings("51 64 55 60 58 53 62 57 59 56");
-    double asRead = AreaShare.of(readings, CLEAR, GaugeError.unknown()).best();
-    double corrected = AreaShare.of(readings, CLEAR, new GaugeError(2.5e-6, 0)).best();
-
-    assertThat(corrected).isGreaterThan(asRead + 0.01);
-  }
-
-  @Test
-  void readings_that_agree_better_than_the_gauge_can_leave_an_even_film() {
-    FilmReadings readings = new FilmReadings(List.of(58e-6, 58e-6, 58e-6, 58e-6, 58e-6));
-    AreaShare share = AreaShare.of(readings, CLEAR, new GaugeError(1e-6, 0));
-
-    assertThat(share.best()).isGreaterThan(0.98);
-    assertThat(AreaShare.of(readings, CLEAR, GaugeError.unknown()).best()).isEqualTo(1);
-  }
-
-  @Test
-  void an_offset_of_the_gauge_widens_the_interval() {
-    FilmReadings readings = Micrometres.readings("51 54 53 52 55 54 53 52");
-    AreaShare sure = AreaShare.of(readings, CLEAR, GaugeError.unknown());
-    AreaShare unsure = AreaShare.of(readings, CLEAR, new GaugeError(0, 2e-6));
-
-    assertThat(unsure.low()).isLessThan(sure.low());
-    assertThat(sure.low()).isLessThan(sure.best());
-    assertThat(sure.best()).isLessThan(sure.high());
-  }
-
-  @Test
-  void two_readings_say_nothing_of_a_share() {
-    assertThatThrownBy(
-            () -> AreaShare.of(Micrometres.readings("51 54"), CLEAR, GaugeError.unknown()))
-        .isInstanceOf(MeasureException.class)
-        .hasMessageContaining("3 or more");
-  }
-
-  @Test
   void a_mean_well_inside_needs_no_further_reading() {
     assertThat(FurtherReadings.toSettle(58e-6, 2e-6, 8, 0, CLEAR, 50)).hasValue(0);
   }
