@@ -39,8 +39,9 @@ final class PanelPlan {
 
   /** Spots, apertures, edges and areas, dashed, with their names where there is room. */
   List<Shape> features() {
-    LabelPlacing room = new LabelPlacing(size * 0.9, scale.left(), scale.left() + scale.width());
+    LabelPlacing room = new LabelPlacing(size * 0.9, scale.edge());
     scale.panel().places().forEach(p -> room.keepFree(scale.x(p.x()), scale.y(p.y()), size));
+    scale.panel().features().forEach(f -> room.keepFree(scale.ring(f.corners())));
     List<Shape> outlines = new ArrayList<>();
     List<Shape> names = new ArrayList<>();
     for (PanelOutline.Feature f : scale.panel().features()) {

@@ -2,13 +2,8 @@ package lapline.practice.pages;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.DoublePredicate;
-import java.util.stream.Collectors;
 import lapline.pages.Messages;
 import lapline.practice.Cell;
-import lapline.practice.Criterion;
-import lapline.practice.Measurand;
 import lapline.practice.Phrase;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.QuantityWriter;
@@ -92,39 +87,14 @@ public final class PhraseWriter {
     if (range.least() == -range.most()) {
       return say("drawing.range.around", quantity(range.most(), dimension));
     }
-    return say(
-        "drawing.range.both",
-        lowerEnd(range.least(), dimension),
-        quantity(range.most(), dimension));
+    return say("drawing.range.both", lowerEnd(range, dimension), quantity(range.most(), dimension));
   }
 
-  /** What a criterion asks for; of a choice, the choices that will do. */
-  public String target(Criterion criterion, Optional<Measurand> read) {
-    return criterion.dimension() == Dimension.CHOICE && read.isPresent()
-        ? options(read.get(), criterion.target()::contains)
-        : range(criterion.target(), criterion.dimension());
-  }
-
-  /** A value of a criterion; of a choice, what was chosen. */
-  public String value(
-      Criterion criterion, double si, double standardUncertainty, Optional<Measurand> read) {
-    return criterion.dimension() == Dimension.CHOICE && read.isPresent()
-        ? options(read.get(), v -> v == si)
-        : quantity(si, standardUncertainty, criterion.dimension());
-  }
-
-  private static String options(Measurand read, DoublePredicate which) {
-    return read.options().stream()
-        .filter(o -> which.test(o.value()))
-        .map(Measurand.Option::label)
-        .collect(Collectors.joining(" / "));
-  }
-
-  /** Times may be written in two units, so each end says its own. */
-  private String lowerEnd(double si, Dimension dimension) {
-    return dimension == Dimension.DURATION || dimension == Dimension.GRIT
-        ? quantity(si, dimension)
-        : figure(si, dimension);
+  /** Times and long lengths may be written in two units, so each end says its own. */
+  private String lowerEnd(TargetRange range, Dimension dimension) {
+    return QuantityWriter.hasOwnUnit(range.most(), dimension, units)
+        ? quantity(range.least(), dimension)
+        : figure(range.least(), dimension);
   }
 
   /** Where a reading stands: 'coat 2, pass 3'; empty for the whole panel. */

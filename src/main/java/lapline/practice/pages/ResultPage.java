@@ -6,7 +6,6 @@ import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.UUID;
 import lapline.people.NotFoundException;
 import lapline.people.Person;
@@ -88,13 +87,9 @@ public class ResultPage {
   }
 
   public List<ResultRow> getRows() {
-    PhraseWriter words = say.writer();
+    CriterionWriter words = new CriterionWriter(say.writer(), tasks.measurands()::find);
     double weights = judgedResults().stream().mapToDouble(r -> r.criterion().weight()).sum();
-    return judgedResults().stream().map(r -> ResultRow.of(r, read(r), weights, words)).toList();
-  }
-
-  private Optional<Measurand> read(PanelScore.Result result) {
-    return tasks.measurands().find(result.criterion().quantity());
+    return judgedResults().stream().map(r -> ResultRow.of(r, weights, words)).toList();
   }
 
   private List<PanelScore.Result> judgedResults() {

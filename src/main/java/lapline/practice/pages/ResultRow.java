@@ -1,9 +1,7 @@
 package lapline.practice.pages;
 
 import java.util.List;
-import java.util.Optional;
 import lapline.practice.Criterion;
-import lapline.practice.Measurand;
 import lapline.practice.PanelScore;
 import lapline.trade.measure.Verdict;
 
@@ -34,11 +32,8 @@ public record ResultRow(
   /** A named value that went in; {@code conformance} is not a number where it has no target. */
   public record Part(String name, String value, double conformance) {}
 
-  /**
-   * @param read what was read, where the criterion is about a reading and not computed
-   */
-  static ResultRow of(
-      PanelScore.Result r, Optional<Measurand> read, double allWeights, PhraseWriter words) {
+  static ResultRow of(PanelScore.Result r, double allWeights, CriterionWriter criteria) {
+    PhraseWriter words = criteria.words();
     Criterion c = r.criterion();
     double weight = allWeights > 0 ? 100 * c.weight() / allWeights : 0;
     return new ResultRow(
@@ -47,8 +42,8 @@ public record ResultRow(
         c.critical(),
         r.verdict(),
         r.conformance(),
-        words.value(c, r.value(), r.standardUncertainty(), read),
-        words.target(c, read),
+        criteria.value(c, r.value(), r.standardUncertainty()),
+        criteria.target(c),
         r.points() * weight,
         weight,
         words.phrase(r.advice()),
@@ -56,17 +51,16 @@ public record ResultRow(
         c.source(),
         r.working() == null ? "" : words.word(r.working().formula()),
         r.working() == null ? "" : words.word(r.working().source()),
-        r.instances().stream().map(i -> part(i, c, read, words)).toList(),
+        r.instances().stream().map(i -> part(i, c, criteria)).toList(),
         r.working() == null
             ? List.of()
             : r.working().inputs().stream().map(i -> part(i, words)).toList());
   }
 
-  private static Part part(
-      PanelScore.Instance i, Criterion c, Optional<Measurand> read, PhraseWriter words) {
+  private static Part part(PanelScore.Instance i, Criterion c, CriterionWriter criteria) {
     return new Part(
-        words.where(i.where()),
-        words.value(c, i.value(), i.standardUncertainty(), read),
+        criteria.words().where(i.where()),
+        criteria.value(c, i.value(), i.standardUncertainty()),
         i.conformance());
   }
 

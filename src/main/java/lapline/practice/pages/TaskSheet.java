@@ -31,7 +31,7 @@ public final class TaskSheet {
   private final Head head;
   private final PhraseWriter words;
   private final SheetBoxes boxes;
-  private final Function<String, Optional<Measurand>> measurands;
+  private final CriterionWriter criteria;
 
   /**
    * What stands at the head of the sheet.
@@ -50,12 +50,8 @@ public final class TaskSheet {
     this.task = task;
     this.head = head;
     this.words = words;
-    this.measurands = measurands;
+    this.criteria = new CriterionWriter(words, measurands);
     this.boxes = new SheetBoxes(task, id -> measurands.apply(id).orElseThrow(), words);
-  }
-
-  private Optional<Measurand> read(Criterion criterion) {
-    return measurands.apply(criterion.quantity());
   }
 
   public String title() {
@@ -166,7 +162,7 @@ public final class TaskSheet {
                   column.y(),
                   column.text(),
                   Align.END,
-                  words.target(c, read(c)))
+                  criteria.target(c))
               .strong());
     }
   }

@@ -72,8 +72,8 @@ public class TaskSheets {
 
   /** What a criterion asks for, in this person's units. */
   public String target(Person by, Criterion criterion) {
-    return new PhraseWriter(messages, by.units())
-        .target(criterion, tasks.measurands().find(criterion.quantity()));
+    PhraseWriter words = new PhraseWriter(messages, by.units());
+    return new CriterionWriter(words, tasks.measurands()::find).target(criterion);
   }
 
   private TaskSheet.Head head(Attempt attempt, ZoneId zone, String here) {

@@ -14,6 +14,11 @@ public final class QuantityWriter {
   private static final char SPACE = '\u00a0';
   private static final int FIELD_FIGURES = 7;
 
+  /** From here on a length is said in metres or feet; in millimetres and inches as written. */
+  private static final double LONG_MILLIMETRES = 1999.95;
+
+  private static final double LONG_INCHES = 71.995;
+
   private QuantityWriter() {}
 
   /** Value with its unit; a number that is not finite is written as a dash. */
@@ -25,7 +30,10 @@ public final class QuantityWriter {
       case CLOCK -> clock(si);
       case GRIT -> "P" + Math.round(si);
       case DURATION -> duration(si);
-      default -> withUnit(number(si, dimension, system), Unit.preferred(dimension, system));
+      default -> {
+        Unit unit = unit(si, dimension, system);
+        yield withUnit(number(si, unit), unit);
+      }
     };
   }
 
@@ -54,8 +62,29 @@ public final class QuantityWriter {
     if (dimension == Dimension.CLOCK || !Double.isFinite(si)) {
       return write(si, dimension, system);
     }
-    Unit unit = Unit.preferred(dimension, system);
+    return number(si, Unit.preferred(dimension, system));
+  }
+
+  private static String number(double si, Unit unit) {
     return trueMinus(Figures.shortly(unit.fromSi(si), decimals(unit)));
+  }
+
+  /** The usual unit of a dimension; of a long length, the larger one. */
+  private static Unit unit(double si, Dimension dimension, UnitSystem system) {
+    Unit usual = Unit.preferred(dimension, system);
+    double length = Math.abs(usual.fromSi(si));
+    return switch (usual) {
+      case MILLIMETRE -> length >= LONG_MILLIMETRES ? Unit.METRE : usual;
+      case INCH -> length >= LONG_INCHES ? Unit.FOOT : usual;
+      default -> usual;
+    };
+  }
+
+  /** Whether a quantity may be written in another unit than others of its dimension are. */
+  public static boolean hasOwnUnit(double si, Dimension dimension, UnitSystem system) {
+    return dimension == Dimension.DURATION
+        || dimension == Dimension.GRIT
+        || unit(si, dimension, system) != Unit.preferred(dimension, system);
   }
 
   /**
@@ -73,7 +102,7 @@ public final class QuantityWriter {
 
   private static String expanded(
       double si, double uncertainty, Dimension dimension, UnitSystem system) {
-    Unit unit = Unit.preferred(dimension, system);
+    Unit unit = unit(si, dimension, system);
     double expanded = unit.stepFromSi(Math.abs(uncertainty));
     boolean bare = !(expanded > 0) || !Double.isFinite(expanded) || !Double.isFinite(si);
     if (bare || dimension == Dimension.CLOCK || dimension == Dimension.GRIT) {
@@ -89,7 +118,7 @@ public final class QuantityWriter {
    */
   private static int decimals(Unit unit) {
     return switch (unit) {
-      case MIL, INCH, SQUARE_METRE, SQUARE_FOOT, US_FLUID_OUNCE, PLAIN -> 2;
+      case MIL, INCH, METRE, SQUARE_METRE, SQUARE_FOOT, US_FLUID_OUNCE, PLAIN -> 2;
       case PIECE, OPTION, P_GRADE, MILLIMETRE_PER_SECOND -> 0;
       default -> 1;
     };

@@ -10,6 +10,7 @@ import lapline.practice.Criterion;
 import lapline.practice.Measurand;
 import lapline.practice.Phrase;
 import lapline.practice.Scope;
+import lapline.practice.WrittenPanel;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.TargetRange;
 import lapline.trade.measure.UnitSystem;
@@ -72,8 +73,8 @@ class RangesAndChoicesTest {
             "film",
             "Film tight",
             "slack-film",
-            Dimension.CHOICE,
-            Criterion.Judged.EACH,
+            Dimension.NUMBER,
+            Criterion.Judged.MEAN,
             TargetRange.atMost(0),
             false,
             1,
@@ -81,8 +82,30 @@ class RangesAndChoicesTest {
             "",
             "",
             "");
-    assertThat(metric.target(tight, Optional.of(film))).isEqualTo("Tight");
-    assertThat(metric.value(tight, 1, 0, Optional.of(film))).isEqualTo("Slack");
+    CriterionWriter writer = new CriterionWriter(metric, id -> Optional.of(film));
+    assertThat(writer.target(tight)).isEqualTo("Tight");
+    assertThat(writer.value(tight, 1, 0)).isEqualTo("Slack");
+  }
+
+  @Test
+  void a_counting_rule_is_kept_or_broken() {
+    Criterion rule =
+        WrittenPanel.COURSE.find("clear/two-coats").orElseThrow().criteria().stream()
+            .filter(c -> c.quantity().equals("film-plan"))
+            .findFirst()
+            .orElseThrow();
+    CriterionWriter writer = new CriterionWriter(metric, id -> Optional.empty());
+    assertThat(writer.target(rule)).isEqualTo("kept");
+    assertThat(writer.value(rule, 0, 0)).isEqualTo("broken");
+    assertThat(writer.value(rule, 1, 0)).isEqualTo("kept");
+  }
+
+  @Test
+  void a_long_length_is_said_in_metres_or_feet() {
+    assertThat(range(TargetRange.atMost(8), Dimension.LENGTH)).isEqualTo("at most 8 m");
+    assertThat(plain(us.range(TargetRange.atMost(8), Dimension.LENGTH)))
+        .isEqualTo("at most 26.2 ft");
+    assertThat(range(new TargetRange(1.5, 2.5), Dimension.LENGTH)).isEqualTo("1500 mm to 2.5 m");
   }
 
   @Test

@@ -1,0 +1,70 @@
+package lapline.practice.pages;
+
+import java.util.Optional;
+import java.util.function.DoublePredicate;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import lapline.practice.Criterion;
+import lapline.practice.Measurand;
+import lapline.practice.quantity.PanelQuantities;
+import lapline.trade.measure.Dimension;
+
+/**
+ * Writes what a criterion asks for and what was found, in one person's words and units: numbers as
+ * quantities, choices by their names, rules as kept or broken.
+ */
+final class CriterionWriter {
+  private final PhraseWriter words;
+  private final Function<String, Optional<Measurand>> measurands;
+
+  CriterionWriter(PhraseWriter words, Function<String, Optional<Measurand>> measurands) {
+    this.words = words;
+    this.measurands = measurands;
+  }
+
+  PhraseWriter words() {
+    return words;
+  }
+
+  String target(Criterion criterion) {
+    if (isRule(criterion)) {
+      return words.say("drawing.rule.kept");
+    }
+    return choice(criterion)
+        .map(m -> named(m, criterion.target()::contains))
+        .orElseGet(() -> words.range(criterion.target(), criterion.dimension()));
+  }
+
+  String value(Criterion criterion, double si, double standardUncertainty) {
+    if (isRule(criterion)) {
+      return words.say(si == 0 ? "drawing.rule.broken" : "drawing.rule.kept");
+    }
+    if (criterion.dimension() == Dimension.COUNT && si == 0) {
+      return words.say("drawing.range.none");
+    }
+    return choice(criterion)
+        .map(m -> named(m, option -> option == si))
+        .filter(name -> !name.isEmpty())
+        .orElseGet(() -> words.quantity(si, standardUncertainty, criterion.dimension()));
+  }
+
+  private static boolean isRule(Criterion criterion) {
+    return PanelQuantities.find(criterion.quantity())
+        .map(q -> q.dimension() == Dimension.CHOICE)
+        .orElse(false);
+  }
+
+  /** What was chosen from; empty where a share of choices is judged, which is a number. */
+  private Optional<Measurand> choice(Criterion criterion) {
+    return criterion.judged() == Criterion.Judged.SHARE
+        ? Optional.empty()
+        : measurands.apply(criterion.quantity()).filter(m -> !m.options().isEmpty());
+  }
+
+  private static String named(Measurand choice, DoublePredicate which) {
+    return choice.options().stream()
+        .filter(o -> which.test(o.value()))
+        .map(Measurand.Option::label)
+        .collect(Collectors.joining(" / "));
+  }
+}
