@@ -13,6 +13,7 @@ import lapline.practice.PanelOutline;
 import lapline.practice.PracticeTask;
 import lapline.practice.PracticeTask.Field;
 import lapline.practice.Scope;
+import lapline.trade.measure.Dimension;
 
 /** Every box that a task's record has, section by section, by how often the thing is read. */
 final class SheetBoxes {
@@ -26,15 +27,19 @@ final class SheetBoxes {
     this.words = words;
   }
 
-  void write(SheetColumn sheet) {
+  void write(PracticeTask.Section section, SheetColumn sheet) {
     SheetTable table = new SheetTable(sheet);
-    for (PracticeTask.Section section : task.sections()) {
-      sheet.heading(section.title());
-      for (List<Field> alike : alike(section.fields())) {
-        fields(alike, sheet, table);
-        sheet.gap(0.8);
-      }
+    sheet.heading(section.title());
+    for (List<Field> alike : alike(section.fields())) {
+      fields(alike, sheet, table);
+      sheet.gap(0.8);
     }
+  }
+
+  /** Whether half the sheet's width is enough: for what is read once, and for a few steps. */
+  boolean isNarrow(PracticeTask.Section section) {
+    return section.fields().stream()
+        .allMatch(f -> scope(f) == Scope.PANEL || scope(f) == Scope.STEP && f.steps().size() <= 3);
   }
 
   /** What is read equally often shares a table, where the first of them stands. */
@@ -140,7 +145,8 @@ final class SheetBoxes {
    */
   private String label(Field field) {
     Measurand m = measurands.apply(field.measurand());
-    String unit = words.unit(m.dimension());
+    String unit =
+        isLongTime(m) ? words.say("practice-sheet.time-units") : words.unit(m.dimension());
     String inWhat =
         m.options().isEmpty()
             ? unit
@@ -148,5 +154,10 @@ final class SheetBoxes {
     return (field.required() ? "• " : "")
         + m.label()
         + (inWhat.isEmpty() ? "" : " (" + inWhat + ")");
+  }
+
+  /** A wait or a job is written in minutes or seconds, each with its unit; a stroke in seconds. */
+  private static boolean isLongTime(Measurand m) {
+    return m.dimension() == Dimension.DURATION && m.possibleMost() > 600;
   }
 }

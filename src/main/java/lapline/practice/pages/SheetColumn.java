@@ -32,6 +32,11 @@ final class SheetColumn {
     this.scale = scale;
   }
 
+  /** The same column on a sheet of its own, to find out how far down something would reach. */
+  SheetColumn trial() {
+    return new SheetColumn(new ArrayList<>(), left, y, width, scale);
+  }
+
   double y() {
     return y;
   }

@@ -8,9 +8,10 @@ import lapline.pages.drawing.Shape.Align;
 import lapline.pages.drawing.Shape.Words;
 import lapline.pages.drawing.TypeFace;
 
-/** Boxes for what is read once on a panel, three beside each other. */
+/** Boxes for what is read once on a panel, as many beside each other as have room. */
 final class SheetSingles {
-  private static final int COLUMNS = 3;
+  private static final double COLUMN = 44;
+  private static final int MOST_COLUMNS = 3;
   private static final double BOX = 17;
   private static final double ROW = 6.4;
 
@@ -21,12 +22,13 @@ final class SheetSingles {
   }
 
   void write(List<String> labels) {
-    double wide = sheet.width() / COLUMNS;
+    int columns = (int) Math.min(MOST_COLUMNS, sheet.width() / COLUMN);
+    double wide = sheet.width() / columns;
     for (int i = 0; i < labels.size(); i++) {
-      if (i % COLUMNS == 0) {
+      if (i % columns == 0) {
         sheet.gap(i == 0 ? 1.2 : ROW);
       }
-      single(labels.get(i), sheet.left() + wide * (i % COLUMNS), wide - 3);
+      single(labels.get(i), sheet.left() + wide * (i % columns), wide - 3);
     }
     sheet.gap(ROW);
   }

@@ -85,16 +85,37 @@ public final class TaskSheet {
     SheetColumn top = new SheetColumn(shapes, MARGIN, MARGIN, width - QR - GUTTER, scale);
     head(top);
     code(shapes, MARGIN + width - QR, MARGIN);
-    double below = Math.max(top.y(), MARGIN + QR + 5);
     double half = (width - GUTTER) / 2;
-    SheetColumn left = new SheetColumn(shapes, MARGIN, below, half, scale);
+    SheetColumn left = new SheetColumn(shapes, MARGIN, top.y(), half, scale);
     ready(left);
-    SheetColumn right = new SheetColumn(shapes, MARGIN + half + GUTTER, below, half, scale);
+    double belowCode = Math.max(top.y(), MARGIN + QR + 5);
+    SheetColumn right = new SheetColumn(shapes, MARGIN + half + GUTTER, belowCode, half, scale);
     panel(right);
-    targets(left.y() <= right.y() ? left : right);
+    targets(shorter(left, right));
+    int written = besideEachOther(left, right);
     SheetColumn rest = new SheetColumn(shapes, MARGIN, Math.max(left.y(), right.y()), width, scale);
-    boxes.write(rest);
+    task.sections().stream().skip(written).forEach(s -> boxes.write(s, rest));
     return rest.y();
+  }
+
+  private static SheetColumn shorter(SheetColumn left, SheetColumn right) {
+    return left.y() <= right.y() ? left : right;
+  }
+
+  /** The first sections fill up the shorter column; returns how many found room there. */
+  private int besideEachOther(SheetColumn left, SheetColumn right) {
+    int written = 0;
+    for (PracticeTask.Section section : task.sections()) {
+      SheetColumn column = shorter(left, right);
+      SheetColumn trial = column.trial();
+      boxes.write(section, trial);
+      if (!boxes.isNarrow(section) || trial.y() > Math.max(left.y(), right.y())) {
+        return written;
+      }
+      boxes.write(section, column);
+      written++;
+    }
+    return written;
   }
 
   private void head(SheetColumn top) {
