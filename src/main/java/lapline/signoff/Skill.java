@@ -2,6 +2,7 @@ package lapline.signoff;
 
 import java.time.Period;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a person may do unsupervised, and by what rule it is shown; as listed in {@code
@@ -27,6 +28,13 @@ public record Skill(
       int ofLast,
       List<String> tasks,
       int graded) {
+
+    /** The one task whose panels count; empty where those of several do. */
+    public Optional<String> onlyTask() {
+      return tasks.size() == 1 && !tasks.get(0).endsWith("/*")
+          ? Optional.of(tasks.get(0))
+          : Optional.empty();
+    }
 
     public boolean covers(String task) {
       return tasks.stream()

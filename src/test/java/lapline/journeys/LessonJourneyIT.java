@@ -2,39 +2,133 @@ package lapline.journeys;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import java.util.stream.IntStream;
+import lapline.content.ContentFiles;
+import lapline.lessons.Check;
+import lapline.lessons.Curriculum;
+import lapline.lessons.CurriculumReader;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.By;
+import org.openqa.selenium.Dimension;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.support.ui.ExpectedConditions;
 
-/** An apprentice reads a lesson, answers a check and is told at once why. */
+/** An apprentice reads a lesson on the phone, answers its checks and is told at once why. */
 class LessonJourneyIT extends Journey {
+  private static final Curriculum COURSE =
+      new CurriculumReader(ContentFiles.fromClasspath()).read();
 
-  @Test
-  void a_check_answers_at_once_and_says_why() {
+  private static Check check(String unit, boolean several) {
+    return COURSE.lesson(unit).orElseThrow().checks().stream()
+        .filter(c -> c.several() == several)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Ticks these choices of a check, takes back all others, and waits for the answer. */
+  private void answer(Check check, List<Integer> choices) {
+    String name = "choice-" + check.id();
+    for (WebElement box : browser.findElements(By.name(name))) {
+      boolean wanted = choices.contains(Integer.valueOf(box.getDomAttribute("value")));
+      if (box.isSelected() != wanted && (wanted || check.several())) {
+        box.click();
+      }
+    }
+    WebElement before = form(check).findElement(By.cssSelector("[aria-live]"));
+    form(check).findElement(By.cssSelector("input[type=submit]")).click();
+    waiting().until(ExpectedConditions.stalenessOf(before));
+  }
+
+  private WebElement form(Check check) {
+    return browser
+        .findElement(By.name("choice-" + check.id()))
+        .findElement(By.xpath("ancestor::form"));
+  }
+
+  private String told(Check check) {
+    return form(check).findElement(By.cssSelector("[aria-live]")).getText();
+  }
+
+  private static List<Integer> places(Check check, boolean right) {
+    return IntStream.range(0, check.choices().size())
+        .filter(i -> check.choices().get(i).right() == right)
+        .boxed()
+        .toList();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"preparing", "masking", "coverage", "clear"})
+  void a_wrong_answer_says_what_comes_of_it_and_a_right_one_why(String unit) {
     signIn("apprentice14");
-    open("/learn/lesson?unit=masking");
-    isAccessible();
-    WebElement check = until(By.cssSelector("form.check"));
-    check.findElement(By.cssSelector("input[value='0']")).click();
-    check.findElement(By.cssSelector("input[type=submit]")).click();
-    until(By.cssSelector("form.check .replies li"));
-    isAccessible();
     width(390);
-    picture("lesson-390");
+    open("/learn/lesson?unit=" + unit);
+    isAccessible();
+    Check check = check(unit, false);
+    int wrong = places(check, false).get(0);
+    int right = places(check, true).get(0);
+
+    answer(check, List.of(wrong));
+    assertThat(told(check)).contains("Not that.", check.choices().get(wrong).because());
+    assertThat(told(check)).doesNotContain(check.choices().get(right).because());
+    picture("lesson-" + unit + "-wrong-390");
+
+    answer(check, List.of(right));
+    assertThat(told(check)).contains("Right.", check.choices().get(right).because());
+    isAccessible();
+    picture("lesson-" + unit + "-right-390");
   }
 
   @Test
-  void the_lesson_fits_every_width() {
+  void of_several_right_ones_a_part_is_told_how_many_are_missing_but_not_which() {
     signIn("apprentice14");
-    open("/learn/lesson?unit=clear");
+    width(390);
+    open("/learn/lesson?unit=preparing");
+    Check check = check("preparing", true);
+    List<Integer> right = places(check, true);
+
+    answer(check, right.subList(0, 1));
+    assertThat(told(check)).contains("Not that.", "still missing");
+    assertThat(told(check)).doesNotContain(check.choices().get(right.get(1)).because());
+
+    answer(check, List.of(right.get(0), places(check, false).get(0)));
+    assertThat(told(check)).contains(check.choices().get(places(check, false).get(0)).because());
+
+    answer(check, right);
+    assertThat(told(check)).contains("Right.").doesNotContain("missing");
+    picture("lesson-several-right-390");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"preparing", "masking", "coverage", "clear"})
+  void the_lesson_fits_every_width_and_its_drawings_can_be_read(String unit) {
+    signIn("apprentice14");
+    open("/learn/lesson?unit=" + unit);
     for (int pixels : new int[] {390, 820, 1440}) {
       width(pixels);
-      Number overflow =
-          (Number)
-              browser.executeScript(
-                  "return document.documentElement.scrollWidth - document.documentElement.clientWidth");
-      assertThat(overflow.intValue()).as("sideways scroll at " + pixels).isLessThanOrEqualTo(0);
-      picture("lesson-clear-" + pixels);
+      assertThat(number("return document.documentElement.scrollWidth - innerWidth"))
+          .as("sideways scroll at " + pixels)
+          .isLessThanOrEqualTo(0);
+      assertThat(number(SMALLEST_WORDS)).as("words in drawings at " + pixels).isGreaterThan(11);
+      whole(pixels);
+      picture("lesson-" + unit + "-" + pixels);
     }
+  }
+
+  /** Height in CSS pixels of the smallest letters in a drawing, as shown. */
+  private static final String SMALLEST_WORDS =
+      "return Math.min(...[...document.querySelectorAll('.lesson svg text')].map(t =>"
+          + " parseFloat(getComputedStyle(t).fontSize) * t.getScreenCTM().a))";
+
+  /** Makes the window as high as the page, so that the picture has all of it. */
+  private void whole(int pixels) {
+    int height = (int) number("return document.documentElement.scrollHeight");
+    browser.manage().window().setSize(new Dimension(pixels, height + 200));
+  }
+
+  private double number(String script) {
+    return ((Number) browser.executeScript(script)).doubleValue();
   }
 }
