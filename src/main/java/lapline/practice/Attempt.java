@@ -6,6 +6,7 @@ import java.util.UUID;
 import lapline.people.NotAllowedException;
 import lapline.people.Person;
 import lapline.people.Role;
+import lapline.trade.measure.UnitSystem;
 
 /**
  * One panel done by one apprentice under one task, without its readings and without the judgement;
@@ -16,6 +17,8 @@ import lapline.people.Role;
  * @param sheetCode the short code on the printed task sheet
  * @param changedWhat the one thing the apprentice changes this time, in their own words
  * @param gunCard the gun card it is scored against; null for none
+ * @param units in which a figure without a unit is meant, fixed when the panel is begun: what was
+ *     written down keeps its meaning when the person changes their own units later
  * @param revision counts the changes to its readings
  * @param outcome null until it is scored
  */
@@ -30,6 +33,7 @@ public record Attempt(
     String sheetCode,
     String changedWhat,
     UUID gunCard,
+    UnitSystem units,
     State state,
     long revision,
     Instant started,
@@ -93,6 +97,7 @@ public record Attempt(
         sheetCode,
         otherChangedWhat,
         otherGunCard,
+        units,
         state,
         revision,
         started,
@@ -112,6 +117,7 @@ public record Attempt(
         sheetCode,
         changedWhat,
         gunCard,
+        units,
         State.SCORED,
         revision,
         started,

@@ -14,6 +14,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import lapline.people.NotFoundException;
 import lapline.people.Person;
+import lapline.trade.measure.UnitSystem;
 
 /**
  * Keeps what is typed about a panel, as typed, while it is a draft. Two windows on one draft merge
@@ -50,19 +51,19 @@ public class KeepReadings {
       revision++;
       records.keep(id, revision, clock.instant(), sorting.news);
     }
-    return answer(by, task, since, revision, typed, sorting);
+    return answer(attempt.units(), task, since, revision, typed, sorting);
   }
 
   private KeptReadings answer(
-      Person by,
+      UnitSystem units,
       PracticeTask task,
       long since,
       long revision,
       List<TypedReading> typed,
       Sorting sorting) {
     List<KeptReading> now = sorting.afterwards(clock.instant(), revision);
-    PanelReading reading = read.run(by, task, now);
-    Map<String, String> understood = read.understood(reading.entry(), by.units());
+    PanelReading reading = read.run(units, task, now);
+    Map<String, String> understood = read.understood(reading.entry(), units);
     Set<String> sent = typed.stream().map(TypedReading::cell).collect(Collectors.toSet());
     Set<String> clashing =
         sorting.conflicts.stream().map(KeptReadings.Conflict::cell).collect(Collectors.toSet());

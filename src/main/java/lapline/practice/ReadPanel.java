@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import lapline.people.NotFoundException;
-import lapline.people.Person;
 import lapline.trade.measure.QuantityWriter;
 import lapline.trade.measure.UnitSystem;
 
@@ -39,16 +38,17 @@ public class ReadPanel {
   }
 
   /**
-   * Readings that the task no longer asks for, since its file has changed, stay kept but count no
-   * more: nobody could mend them on the page.
+   * @param units in which a figure without a unit is meant
+   *     <p>Readings that the task no longer asks for, since its file has changed, stay kept but
+   *     count no more: nobody could mend them on the page.
    */
-  public PanelReading run(Person by, PracticeTask task, List<KeptReading> kept) {
+  public PanelReading run(UnitSystem units, PracticeTask task, List<KeptReading> kept) {
     Set<String> asked = cellsOf(task);
     Map<String, String> typed =
         kept.stream()
             .filter(r -> !r.typed().isEmpty() && asked.contains(r.cell()))
             .collect(Collectors.toMap(KeptReading::cell, KeptReading::typed));
-    return PanelReader.read(task, tasks.measurands(), typed, by.units());
+    return PanelReader.read(task, tasks.measurands(), typed, units);
   }
 
   /** What keeps a panel from being scored: wrong readings, and those the task cannot do without. */

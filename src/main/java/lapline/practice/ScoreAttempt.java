@@ -63,7 +63,7 @@ public class ScoreAttempt {
     }
     attempt.mustBeWrittenBy(by);
     PracticeTask task = targets.apply(by, read.task(attempt), attempt.gunCard());
-    PanelReading reading = read.run(by, task, records.readings(id));
+    PanelReading reading = read.run(attempt.units(), task, records.readings(id));
     List<FieldProblem> problems = read.problemsBeforeScoring(task, reading);
     return problems.isEmpty()
         ? judge(attempt, task, reading.entry(), submitKey)

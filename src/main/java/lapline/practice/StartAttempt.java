@@ -76,6 +76,7 @@ public class StartAttempt {
         Secrets.code(chance, CODE_LETTERS),
         ChooseGunCard.tidy(changedWhat),
         gunCard,
+        by.units(),
         Attempt.State.DRAFT,
         0,
         clock.instant(),

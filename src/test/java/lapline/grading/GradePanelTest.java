@@ -155,6 +155,7 @@ class GradePanelTest {
             UUID.randomUUID().toString(),
             "",
             null,
+            by.units(),
             State.DRAFT,
             0,
             NOW,

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import lapline.people.NotAllowedException;
 import lapline.people.NotFoundException;
+import lapline.people.Person;
+import lapline.trade.measure.UnitSystem;
 import org.junit.jupiter.api.Test;
 
 class KeepReadingsTest {
@@ -37,6 +39,28 @@ class KeepReadingsTest {
     assertThat(answer.cells())
         .singleElement()
         .satisfies(c -> assertThat(c.understood()).isEqualTo("61\u00a0µm"));
+  }
+
+  @Test
+  void a_figure_keeps_its_meaning_when_the_person_changes_their_units() {
+    keep(0, typed("film-after.at1", "61", 0));
+    Person before = shop.apprentice;
+    Person inUs =
+        new Person(
+            before.id(),
+            before.workshop(),
+            before.name(),
+            before.signInName(),
+            before.roles(),
+            UnitSystem.US,
+            before.zone(),
+            before.active());
+    KeptReadings answer =
+        shop.keep.run(inUs, draft.id(), 0, List.of(typed("film-after.at2", "62", 1)));
+    assertThat(answer.problems()).isEmpty();
+    assertThat(answer.cells())
+        .extracting(KeptReadings.KeptCell::understood)
+        .containsExactlyInAnyOrder("61\u00a0µm", "62\u00a0µm");
   }
 
   @Test

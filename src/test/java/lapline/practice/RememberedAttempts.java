@@ -112,6 +112,7 @@ public final class RememberedAttempts implements AttemptRecords {
             a.sheetCode(),
             a.changedWhat(),
             a.gunCard(),
+            a.units(),
             state,
             revision,
             a.started(),

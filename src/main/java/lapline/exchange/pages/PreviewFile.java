@@ -66,12 +66,12 @@ public class PreviewFile {
     PlacedReadings placed = PlacedReadings.of(task, tasks.measurands(), table, uses);
     PanelReading reading =
         read.run(
-            by,
+            attempt.units(),
             task,
             placed.typed().entrySet().stream()
                 .map(e -> new KeptReading(e.getKey(), e.getValue(), null, 0))
                 .toList());
-    Map<String, String> understood = read.understood(reading.entry(), by.units());
+    Map<String, String> understood = read.understood(reading.entry(), attempt.units());
     Map<String, String> problems = inWords(reading.problems());
     List<Integer> taken =
         IntStream.range(0, uses.size())

@@ -31,6 +31,7 @@ import lapline.practice.PracticeTasks;
 import lapline.practice.ReadPanel;
 import lapline.practice.ScoreAttempt;
 import lapline.practice.TypedReading;
+import lapline.trade.measure.UnitSystem;
 
 /** Have I written everything down? The readings of one panel, kept as they are typed. */
 @Named
@@ -145,15 +146,13 @@ public class EntryPage {
   public EntryForm getForm() {
     if (form == null) {
       List<KeptReading> kept = find.readings(person(), id());
-      PanelReading reading = read.run(person(), getTask(), kept);
+      PanelReading reading = read.run(units(), getTask(), kept);
       EntryValues values =
-          new EntryValues(kept, read.understood(reading.entry(), person().units()))
+          new EntryValues(kept, read.understood(reading.entry(), units()))
               .withTyped(notKept)
               .withProblems(problems, words)
               .withProblems(reading.problems(), words);
-      form =
-          new EntryFormWriter(getTask(), tasks.measurands(), person().units(), values, words)
-              .form();
+      form = new EntryFormWriter(getTask(), tasks.measurands(), units(), values, words).form();
     }
     return form;
   }
@@ -175,6 +174,15 @@ public class EntryPage {
 
   public EntryDrawing getDrawing() {
     return EntryDrawing.of(getTask().panel());
+  }
+
+  /** The panel's own units, where the person has changed theirs since it was begun; else null. */
+  public UnitSystem getOtherUnits() {
+    return units() == person().units() ? null : units();
+  }
+
+  private UnitSystem units() {
+    return getAttempt().units();
   }
 
   private Person person() {

@@ -6,8 +6,6 @@ import jakarta.inject.Named;
 import java.util.ArrayList;
 import java.util.List;
 import lapline.pages.drawing.SvgWriter;
-import lapline.people.PeopleRecords;
-import lapline.people.Person;
 import lapline.people.SignedIn;
 import lapline.people.pages.When;
 import lapline.practice.Attempt;
@@ -30,7 +28,6 @@ public class ResultDrawings {
 
   @Inject private ResultPage page;
   @Inject private SignedIn signedIn;
-  @Inject private PeopleRecords people;
   @Inject private FindAttempts find;
   @Inject private ReadPanel read;
   @Inject private Say say;
@@ -83,13 +80,13 @@ public class ResultDrawings {
         .orElse(new TargetRange(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY));
   }
 
-  /** Numbers as the person who wrote them meant them, whoever looks now. */
   private List<SprayedCoat> coats() {
     if (coats == null) {
       PracticeTask task = page.getTask();
-      Person writer = people.person(page.getAttempt().person()).orElseThrow();
       var kept = find.readings(signedIn.person(), page.getAttempt().id());
-      coats = new SprayedCoats(task.panel(), read.run(writer, task, kept).entry()).all();
+      coats =
+          new SprayedCoats(task.panel(), read.run(page.getAttempt().units(), task, kept).entry())
+              .all();
     }
     return coats;
   }

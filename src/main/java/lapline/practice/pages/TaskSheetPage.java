@@ -60,7 +60,7 @@ public class TaskSheetPage {
   }
 
   public String target(Criterion criterion) {
-    return sheets.target(signedIn.person(), criterion);
+    return sheets.target(attempt.units(), criterion);
   }
 
   public boolean isMine() {

@@ -18,6 +18,7 @@ import lapline.practice.PracticeTasks;
 import lapline.practice.ReadPanel;
 import lapline.practice.TargetsInForce;
 import lapline.server.Settings;
+import lapline.trade.measure.UnitSystem;
 
 /** Makes the sheet of a panel with the targets in force, in the units of who prints it. */
 @ApplicationScoped
@@ -63,16 +64,16 @@ public class TaskSheets {
         task(by, attempt),
         tasks.measurands()::find,
         head(attempt, by.zone(), here),
-        new PhraseWriter(messages, by.units()));
+        new PhraseWriter(messages, attempt.units()));
   }
 
   public PracticeTask task(Person by, Attempt attempt) {
     return targets.apply(by, read.task(attempt), attempt.gunCard());
   }
 
-  /** What a criterion asks for, in this person's units. */
-  public String target(Person by, Criterion criterion) {
-    PhraseWriter words = new PhraseWriter(messages, by.units());
+  /** What a criterion asks for. */
+  public String target(UnitSystem units, Criterion criterion) {
+    PhraseWriter words = new PhraseWriter(messages, units);
     return new CriterionWriter(words, tasks.measurands()::find).target(criterion);
   }
 

@@ -9,6 +9,7 @@ import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.UUID;
 import lapline.practice.Attempt;
+import lapline.trade.measure.UnitSystem;
 
 /** The row of one attempt. */
 @Entity
@@ -46,6 +47,9 @@ class AttemptEntity {
   @Column(name = "gun_card_id")
   UUID gunCard;
 
+  @Enumerated(EnumType.STRING)
+  UnitSystem units;
+
   @Column(name = "changed_what")
   String changedWhat;
 
@@ -76,6 +80,7 @@ class AttemptEntity {
     row.skill = draft.skill();
     row.sheetCode = draft.sheetCode();
     row.gunCard = draft.gunCard();
+    row.units = draft.units();
     row.changedWhat = draft.changedWhat();
     row.revision = draft.revision();
     row.startedAt = draft.started();
@@ -118,6 +123,7 @@ class AttemptEntity {
         sheetCode,
         changedWhat,
         gunCard,
+        units,
         state,
         revision,
         startedAt,
