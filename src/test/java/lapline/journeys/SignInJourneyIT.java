@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
+import org.openqa.selenium.WindowType;
 
 /** Anybody arrives, signs in, is led where they wanted to go, and signs out. */
 class SignInJourneyIT extends Journey {
@@ -43,5 +44,25 @@ class SignInJourneyIT extends Journey {
     signOut();
     open("/account");
     assertThat(title()).isEqualTo("Sign in");
+  }
+
+  @Test
+  void nobody_works_in_the_name_of_whoever_used_the_tablet_before() {
+    open("/sign-in");
+    String first = browser.getWindowHandle();
+    browser.switchTo().newWindow(WindowType.TAB);
+    signIn("instructor1");
+    String whose = browser.findElement(By.cssSelector(".frame .who")).getText();
+    browser.close();
+    browser.switchTo().window(first);
+    type("sign-in:name", "instructor2");
+    type("sign-in:password", "not the one");
+    press("sign-in:go");
+    waiting().until(d -> text().contains(whose + " is signed in on this device"));
+    assertThat(browser.findElements(By.id("sign-in:go"))).isEmpty();
+    isAccessible();
+    picture("sign-in-taken");
+    browser.findElement(By.cssSelector("#page form button")).click();
+    until(By.id("sign-in:go"));
   }
 }

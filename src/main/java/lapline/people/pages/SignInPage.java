@@ -32,6 +32,12 @@ public class SignInPage {
   public void signIn() throws IOException {
     ExternalContext outside = FacesContext.getCurrentInstance().getExternalContext();
     HttpServletRequest request = (HttpServletRequest) outside.getRequest();
+    if (request.getUserPrincipal() != null) {
+      // somebody signed in from another tab since: the server would keep them, whatever the
+      // password, and the newcomer would work in their name
+      errors.add(null, "people.sign-in.taken");
+      return;
+    }
     String tidy = CheckPassword.tidy(name);
     if (!throttle.open(tidy, request.getRemoteAddr())) {
       errors.add("name", "people.sign-in.wait");
