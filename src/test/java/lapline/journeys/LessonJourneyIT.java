@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import lapline.content.ContentFiles;
 import lapline.lessons.Check;
 import lapline.lessons.Curriculum;
@@ -40,6 +41,14 @@ class LessonJourneyIT extends Journey {
     WebElement before = form(check).findElement(By.cssSelector("[aria-live]"));
     form(check).findElement(By.cssSelector("input[type=submit]")).click();
     waiting().until(ExpectedConditions.stalenessOf(before));
+    assertThat(ticked(check)).as("what was chosen stays chosen").isEqualTo(choices);
+  }
+
+  private List<Integer> ticked(Check check) {
+    return browser.findElements(By.name("choice-" + check.id())).stream()
+        .filter(WebElement::isSelected)
+        .map(box -> Integer.valueOf(box.getDomAttribute("value")))
+        .toList();
   }
 
   private WebElement form(Check check) {
@@ -93,7 +102,7 @@ class LessonJourneyIT extends Journey {
     assertThat(told(check)).contains("Not that.", "still missing");
     assertThat(told(check)).doesNotContain(check.choices().get(right.get(1)).because());
 
-    answer(check, List.of(right.get(0), places(check, false).get(0)));
+    answer(check, Stream.of(right.get(0), places(check, false).get(0)).sorted().toList());
     assertThat(told(check)).contains(check.choices().get(places(check, false).get(0)).because());
 
     answer(check, right);
