@@ -9,6 +9,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.servlet.http.Part;
 import java.io.IOException;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -25,14 +26,18 @@ import lapline.practice.photographs.PhotographRefusedException.Reason;
 
 /**
  * Takes photographs from a page's form and shows them to those who may see their panel. What came
- * of a form goes back to its page in the address, where the page says it in words.
+ * of a form goes back to its page in the address, where the page says it in words. Which panel and
+ * which page stands in the address too, since of a form over its limit the server tells no field.
  */
 @WebServlet("/learn/photographs/*")
 @MultipartConfig(
     fileSizeThreshold = 65_536,
     maxFileSize = CleanPicture.MOST_BYTES + 1L,
-    maxRequestSize = 60L * 1024 * 1024)
+    maxRequestSize = CleanPicture.MOST_BYTES_TOGETHER + PhotographsServlet.FORM)
 public class PhotographsServlet extends HttpServlet {
+  /** The words and seams of the form around the pictures. */
+  static final long FORM = 65_536;
+
   private static final Map<String, String> PAGES =
       Map.of("entry", "/learn/entry", "result", "/learn/result", "bench", "/teach/bench");
 
@@ -102,7 +107,7 @@ public class PhotographsServlet extends HttpServlet {
   private String add(HttpServletRequest request) throws IOException, ServletException {
     try {
       Person by = signedIn.person();
-      UUID attempt = uuid(request.getParameter("attempt"));
+      UUID attempt = uuid(inAddress(request, "attempt"));
       List<Part> files =
           request.getParts().stream()
               .filter(p -> "photograph".equals(p.getName()) && p.getSize() > 0)
@@ -130,15 +135,23 @@ public class PhotographsServlet extends HttpServlet {
   }
 
   private static String back(HttpServletRequest request, String outcome) {
-    String page = request.getParameter("page");
-    String attempt = request.getParameter("attempt");
     return request.getContextPath()
-        + PAGES.getOrDefault(String.valueOf(page), PAGES.get("entry"))
+        + PAGES.getOrDefault(inAddress(request, "page"), PAGES.get("entry"))
         + "?attempt="
-        + uuid(attempt)
+        + uuid(inAddress(request, "attempt"))
         + "&photograph="
         + outcome
         + "#photographs";
+  }
+
+  /** What stands behind a name in the address; empty where nothing does. */
+  private static String inAddress(HttpServletRequest request, String name) {
+    String query = request.getQueryString() == null ? "" : request.getQueryString();
+    return Arrays.stream(query.split("&"))
+        .filter(part -> part.startsWith(name + "="))
+        .map(part -> part.substring(name.length() + 1))
+        .findFirst()
+        .orElse("");
   }
 
   private static UUID idIn(HttpServletRequest request) {

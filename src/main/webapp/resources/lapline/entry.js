@@ -13,6 +13,9 @@
   const byCell = new Map(fields.map(f => [f.dataset.cell, f]));
   const shelf = 'lapline.unsent.' + form.dataset.attempt;
   const WAIT = 600;
+  /* Characters that one field takes, and that one block may have. */
+  const LONGEST = 200;
+  const MOST_PASTED = 10000;
   const unsent = new Map();
   const clashes = new Map();
   const kept = new Map(fields.map(f => [f.dataset.cell, f.value.trim()]));
@@ -23,6 +26,10 @@
 
   function say(text, ...values) {
     return text.replace(/\{(\d)\}/g, (m, i) => values[i]);
+  }
+
+  function count(number) {
+    return number.toLocaleString(document.documentElement.lang);
   }
 
   // --- what is typed ---------------------------------------------------------------------------
@@ -274,9 +281,14 @@
   function paste(event) {
     const field = event.target.closest('[data-cell]');
     const text = (event.clipboardData || { getData: () => '' }).getData('text');
-    if (!field || !/[\t\n\r]/.test(text.replace(/[\r\n]+$/, ''))) return;
+    if (!field) return;
+    const single = !/[\t\n\r]/.test(text.replace(/[\r\n]+$/, ''));
+    const most = single ? LONGEST : MOST_PASTED;
+    if (single && text.length <= most) return;
     event.preventDefault();
-    if (text.length > 10000) return tell(say(says.pasteLong, text.length));
+    if (text.length > most) {
+      return tell(say(says.pasteLong, count(text.length), count(most)));
+    }
     const block = text.replace(/[\r\n]+$/, '').split(/\r\n|\r|\n/).map(l => l.split('\t'));
     const room = roomFrom(field);
     const wide = Math.max(...block.map(r => r.length));
@@ -292,8 +304,7 @@
       to.value = value;
       typed(to);
     });
-    const count = taken.length;
-    saved.textContent = say(says.pasted, count);
+    saved.textContent = say(says.pasted, taken.length);
   }
 
   /** The fields from this one to the right and down; outside a table, the single fields below. */
@@ -312,6 +323,11 @@
 
   let sure = false;
   form.addEventListener('submit', event => {
+    if (!navigator.onLine) {
+      // the browser would put its own empty page in the place of this one
+      event.preventDefault();
+      return offline();
+    }
     if (sure || (!unsent.size && !sending && !clashes.size)) return;
     event.preventDefault();
     const pressed = event.submitter;
@@ -338,7 +354,11 @@
     e.preventDefault();
     next(e.target, e.shiftKey);
   });
-  window.addEventListener('online', () => { pause = 0; send(); });
+  window.addEventListener('online', () => {
+    pause = 0;
+    if (unsent.size) send();
+    else untell();
+  });
   window.addEventListener('offline', offline);
   fields.forEach(lightFilled);
   takeFromShelf();

@@ -13,63 +13,7 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.WindowType;
 
 /** An apprentice writes down a panel at the bench, phone in hand, and has it scored. */
-class EntryJourneyIT extends Journey {
-  private static final String TASK = "/learn/start?task=clear/two-coats";
-  private static final Dimension PHONE = new Dimension(390, 844);
-
-  private void begin(String apprentice) {
-    browser.manage().window().setSize(PHONE);
-    signInOnTheWayTo(TASK, apprentice);
-    press("start:go");
-    until(By.id("r-gun-pressure"));
-  }
-
-  private void signInOnTheWayTo(String page, String apprentice) {
-    open(page);
-    type("sign-in:name", apprentice);
-    type("sign-in:password", DemoAccounts.password());
-    press("sign-in:go");
-    until(By.cssSelector("header.frame nav"));
-  }
-
-  private WebElement field(String id) {
-    return until(By.id(id));
-  }
-
-  private String value(String id) {
-    return field(id).getDomProperty("value");
-  }
-
-  private String says(String id) {
-    return browser.findElement(By.id(id + "-says")).getText().replace('\u00a0', ' ');
-  }
-
-  private void write(String id, CharSequence... keys) {
-    field(id).clear();
-    field(id).sendKeys(keys);
-  }
-
-  private void untilSays(String id, String text) {
-    waiting().until(d -> says(id).contains(text));
-  }
-
-  private void untilSaved() {
-    waiting()
-        .until(
-            d ->
-                d.findElements(By.cssSelector(".cell.unsent")).isEmpty()
-                    && d.findElement(By.id("saved")).getText().startsWith("Saved"));
-  }
-
-  private void paste(String id, String block) {
-    browser.executeScript(
-        "const data = new DataTransfer(); data.setData('text', arguments[1]);"
-            + "document.getElementById(arguments[0]).dispatchEvent("
-            + "new ClipboardEvent('paste', {clipboardData: data, bubbles: true, cancelable: true}));",
-        id,
-        block);
-  }
-
+class EntryJourneyIT extends AtThePanel {
   @Test
   void a_panel_is_written_down_kept_as_typed_and_scored() {
     begin("apprentice4");
@@ -127,8 +71,6 @@ class EntryJourneyIT extends Journey {
     paste("r-film-after-at14", "1\n2\n3\n");
     waiting().until(d -> d.findElement(By.id("trouble")).getText().contains("Nothing was pasted"));
     assertThat(value("r-film-after-at14")).isEmpty();
-    paste("r-film-after-at1", "1\n".repeat(5001));
-    waiting().until(d -> d.findElement(By.id("trouble")).getText().contains("more than 10,000"));
   }
 
   @Test
@@ -186,16 +128,5 @@ class EntryJourneyIT extends Journey {
     untilText("4 readings taken from the file");
     assertThat(value("r-film-after-at1")).isEqualTo("6,3 mil");
     assertThat(value("r-film-after-at2")).isEqualTo("much");
-  }
-
-  @Test
-  void without_scripts_the_form_saves_too() {
-    begin("apprentice12");
-    // set without an event, so that no script of the page knows of it and only the form sends it
-    browser.executeScript("document.getElementById('r-fan-width').value = '10 in';");
-    press("score");
-    until(By.cssSelector(".errors"));
-    assertThat(value("r-fan-width")).isEqualTo("10 in");
-    assertThat(text()).contains("is needed before the panel can be scored");
   }
 }

@@ -85,8 +85,20 @@ public class EntryPage {
     load();
   }
 
-  /** Keeps what is in the fields and has the panel judged. */
+  /** Keeps what is in the fields and has the panel judged; sent again, it leads to the result. */
   public String scorePanel() {
+    try {
+      return keepAndScore();
+    } catch (NotAllowedException e) {
+      load();
+      if (attempt.isDraft() || !attempt.belongsTo(person().id())) {
+        throw e;
+      }
+      return ResultLink.to(attempt);
+    }
+  }
+
+  private String keepAndScore() {
     boolean kept = keepTyped();
     ScoreAttempt.Outcome outcome = kept ? score.run(person(), id(), submitKey()) : null;
     if (outcome instanceof ScoreAttempt.Scored scored) {

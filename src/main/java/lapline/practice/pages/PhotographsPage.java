@@ -8,6 +8,7 @@ import java.util.Set;
 import lapline.people.Role;
 import lapline.people.SignedIn;
 import lapline.practice.Attempt;
+import lapline.practice.photographs.CleanPicture;
 import lapline.practice.photographs.LookAfterPhotographs;
 import lapline.practice.photographs.Photograph;
 
@@ -37,6 +38,14 @@ public class PhotographsPage {
 
   public boolean hasRoom(Attempt attempt) {
     return of(attempt).size() < LookAfterPhotographs.MOST;
+  }
+
+  public int getMostBytes() {
+    return CleanPicture.MOST_BYTES;
+  }
+
+  public long getMostBytesTogether() {
+    return CleanPicture.MOST_BYTES_TOGETHER;
   }
 
   public int getMost() {

@@ -34,6 +34,9 @@ public record CleanPicture(byte[] full, byte[] small, int width, int height) {
   /** Larger than any phone's picture at full quality. */
   public static final int MOST_BYTES = 20 * 1024 * 1024;
 
+  /** What a server takes of one form, so that one person's pictures do not fill it. */
+  public static final long MOST_BYTES_TOGETHER = 60L * 1024 * 1024;
+
   /** Larger than any phone's picture; a small file may unpack to far more. */
   public static final long MOST_PIXELS = 80_000_000;
 

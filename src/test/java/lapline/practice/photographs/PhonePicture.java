@@ -14,13 +14,13 @@ import javax.imageio.ImageIO;
  * (orientation 6) and the place where it was taken. The metadata is written byte by byte after the
  * EXIF and TIFF layouts.
  */
-final class PhonePicture {
-  static final String OWNER = "Owner of the phone";
+public final class PhonePicture {
+  public static final String OWNER = "Owner of the phone";
 
   private PhonePicture() {}
 
   /** Red on the left half as stored; so red on top once it is turned upright. */
-  static byte[] lying(int width, int height) throws IOException {
+  public static byte[] lying(int width, int height) throws IOException {
     byte[] plain = jpeg(width, height);
     byte[] exif = exif();
     ByteArrayOutputStream out = new ByteArrayOutputStream();

@@ -1,0 +1,81 @@
+package lapline.journeys;
+
+import java.util.Map;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Dimension;
+import org.openqa.selenium.WebElement;
+
+/** What an apprentice does who writes down a panel at the bench, phone in hand. */
+abstract class AtThePanel extends Journey {
+  protected static final String TASK = "/learn/start?task=clear/two-coats";
+  private static final Dimension PHONE = new Dimension(390, 844);
+
+  protected void begin(String apprentice) {
+    browser.manage().window().setSize(PHONE);
+    signInOnTheWayTo(TASK, apprentice);
+    // goes on with the panel that is open, or begins one
+    until(By.cssSelector("#start\\:go, main .actions a.main")).click();
+    until(By.id("r-gun-pressure"));
+  }
+
+  protected void signInOnTheWayTo(String page, String apprentice) {
+    open(page);
+    type("sign-in:name", apprentice);
+    type("sign-in:password", DemoAccounts.password());
+    press("sign-in:go");
+    until(By.cssSelector("header.frame nav"));
+  }
+
+  protected WebElement field(String id) {
+    return until(By.id(id));
+  }
+
+  protected String value(String id) {
+    return field(id).getDomProperty("value");
+  }
+
+  protected String says(String id) {
+    return browser.findElement(By.id(id + "-says")).getText().replace('\u00a0', ' ');
+  }
+
+  protected void write(String id, CharSequence... keys) {
+    field(id).clear();
+    field(id).sendKeys(keys);
+  }
+
+  protected void untilSays(String id, String text) {
+    waiting().until(d -> says(id).contains(text));
+  }
+
+  protected void untilSaved() {
+    waiting()
+        .until(
+            d ->
+                d.findElements(By.cssSelector(".cell.unsent")).isEmpty()
+                    && d.findElement(By.id("saved")).getText().startsWith("Saved"));
+  }
+
+  protected void paste(String id, String block) {
+    browser.executeScript(
+        "const data = new DataTransfer(); data.setData('text', arguments[1]);"
+            + "document.getElementById(arguments[0]).dispatchEvent(new ClipboardEvent('paste',"
+            + " {clipboardData: data, bubbles: true, cancelable: true}));",
+        id,
+        block);
+  }
+
+  /** The page again, in a browser that runs scripts or none. */
+  protected void scripts(boolean run) {
+    browser.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", !run));
+    browser.navigate().refresh();
+  }
+
+  protected void untilTrouble(String text) {
+    waiting().until(d -> d.findElement(By.id("trouble")).getText().contains(text));
+  }
+
+  /** What stands behind the question mark of the panel's address: which attempt it is. */
+  protected String attempt() {
+    return browser.getCurrentUrl().replaceAll(".*\\?", "");
+  }
+}
