@@ -51,8 +51,9 @@ class EntryFormTest {
   void the_sheet_has_a_box_for_every_reading_of_the_record() {
     List<Shape> shapes = new ArrayList<>();
     PhraseWriter words = new PhraseWriter(new Messages(), UnitSystem.METRIC);
-    new SheetBoxes(task, InventedTask::measurand, words)
-        .write(new SheetColumn(shapes, 0, 0, 190, 1));
+    SheetColumn sheet = new SheetColumn(shapes, 0, 0, 190, 1);
+    SheetBoxes boxes = new SheetBoxes(task, InventedTask::measurand, words);
+    task.sections().forEach(section -> boxes.write(section, sheet));
     assertThat(shapes)
         .filteredOn(s -> s instanceof Shape.Surface box && box.fill() == Fill.NONE)
         .hasSize(room.size());
