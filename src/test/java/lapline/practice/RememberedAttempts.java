@@ -77,7 +77,8 @@ public final class RememberedAttempts implements AttemptRecords {
         .filter(a -> q.person() == null || a.belongsTo(q.person()))
         .filter(a -> q.task() == null || a.task().equals(q.task()))
         .filter(a -> q.skill() == null || a.skill().equals(q.skill()))
-        .filter(a -> q.states().isEmpty() || q.states().contains(a.state()));
+        .filter(a -> q.states().isEmpty() || q.states().contains(a.state()))
+        .filter(a -> q.until() == null || !a.started().isAfter(q.until()));
   }
 
   @Override

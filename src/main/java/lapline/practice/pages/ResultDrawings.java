@@ -5,6 +5,7 @@ import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import java.util.ArrayList;
 import java.util.List;
+import lapline.pages.Once;
 import lapline.pages.drawing.SvgWriter;
 import lapline.people.SignedIn;
 import lapline.people.pages.When;
@@ -32,7 +33,9 @@ public class ResultDrawings {
   @Inject private ReadPanel read;
   @Inject private Say say;
   @Inject private When when;
-  private List<SprayedCoat> coats;
+  private final Once<List<SprayedCoat>> sprayed = new Once<>(this::sprayed);
+  private final Once<List<Figure>> coats = new Once<>(this::coats);
+  private final Once<List<Trend.Panel>> panels = new Once<>(this::panels);
 
   /** A drawing with the words below it. */
   public record Figure(String title, String svg) {}
@@ -48,7 +51,7 @@ public class ResultDrawings {
   }
 
   public String getFilmCut() {
-    List<SprayedCoat> laid = coats();
+    List<SprayedCoat> laid = sprayed.get();
     List<Double> centres =
         laid.isEmpty()
             ? List.of()
@@ -58,9 +61,13 @@ public class ResultDrawings {
 
   /** Passes on the panel, and distance along the stroke, coat by coat. */
   public List<Figure> getCoats() {
+    return coats.get();
+  }
+
+  private List<Figure> coats() {
     PhraseWriter words = say.writer();
     List<Figure> figures = new ArrayList<>();
-    for (SprayedCoat coat : coats()) {
+    for (SprayedCoat coat : sprayed.get()) {
       var passes = new CoatDrawing(page.getTask().panel(), coat, words).drawing();
       figures.add(new Figure(passes.title(), SvgWriter.write(passes)));
       if (StrokeDrawing.canDraw(coat)) {
@@ -80,31 +87,29 @@ public class ResultDrawings {
         .orElse(new TargetRange(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY));
   }
 
-  private List<SprayedCoat> coats() {
-    if (coats == null) {
-      PracticeTask task = page.getTask();
-      var kept = find.readings(signedIn.person(), page.getAttempt().id());
-      coats =
-          new SprayedCoats(task.panel(), read.run(page.getAttempt().units(), task, kept).entry())
-              .all();
-    }
-    return coats;
+  private List<SprayedCoat> sprayed() {
+    PracticeTask task = page.getTask();
+    var kept = find.readings(signedIn.person(), page.getAttempt().id());
+    return new SprayedCoats(task.panel(), read.run(page.getAttempt().units(), task, kept).entry())
+        .all();
   }
 
   public String getTrend() {
-    return SvgWriter.write(new Trend(panels(), say.writer()).drawing());
+    return SvgWriter.write(new Trend(panels.get(), say.writer()).drawing());
   }
 
   public boolean isTrendWorthShowing() {
-    return panels().size() > 1;
+    return panels.get().size() > 1;
   }
 
+  /** This panel and those before it. */
   private List<Trend.Panel> panels() {
     Attempt now = page.getAttempt();
     AttemptQuery judgedOnes =
         AttemptQuery.of(now.workshop(), 0, TREND)
             .by(now.person())
             .under(now.task())
+            .begunBy(now.started())
             .in(Attempt.State.SCORED, Attempt.State.RETURNED, Attempt.State.ACCEPTED);
     List<Trend.Panel> panels = new ArrayList<>();
     for (Attempt a : find.page(signedIn.person(), judgedOnes)) {

@@ -5,8 +5,10 @@ import jakarta.faces.annotation.ManagedProperty;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.UUID;
+import lapline.pages.Once;
 import lapline.people.NotFoundException;
 import lapline.people.Person;
 import lapline.people.SignedIn;
@@ -35,7 +37,12 @@ public class ResultPage {
   @ManagedProperty("#{param.attempt}")
   private String attemptId;
 
-  private FindAttempts.Judged judged;
+  private final Once<FindAttempts.Judged> judged =
+      new Once<>(
+          () -> find.judged(signedIn.person(), id(attemptId)).orElseThrow(NotFoundException::new));
+  private final Once<String> title = new Once<>(this::title);
+  private final Once<List<ResultRow>> rows = new Once<>(this::rows);
+  private final Once<List<Unjudged>> unjudged = new Once<>(this::unjudged);
 
   /** Leads to the entry page while the panel is not judged yet. */
   public String load() {
@@ -44,10 +51,7 @@ public class ResultPage {
   }
 
   private FindAttempts.Judged judged() {
-    if (judged == null) {
-      judged = find.judged(signedIn.person(), id(attemptId)).orElseThrow(NotFoundException::new);
-    }
-    return judged;
+    return judged.get();
   }
 
   public static UUID id(String text) {
@@ -59,12 +63,26 @@ public class ResultPage {
   }
 
   public String getTitle() {
-    return new ResultTitle(score(), say.writer()).written();
+    return title.get();
+  }
+
+  private String title() {
+    return new ResultTitle(score(), criteria()).written();
+  }
+
+  private CriterionWriter criteria() {
+    return new CriterionWriter(say.writer(), tasks.measurands()::find);
   }
 
   /** The likeliest cause; null where the numbers point to none. */
   public PanelScore.Finding getFirst() {
     return score().findings().isEmpty() ? null : score().findings().get(0);
+  }
+
+  /** Whether the causes were weighed against each other, so that their shares mean something. */
+  public boolean isWeighed() {
+    double rivals = getFirst().rivals().stream().mapToDouble(PanelScore.Rival::support).sum();
+    return getFirst().support() + rivals < 1.01;
   }
 
   public List<PanelScore.Finding> getOthers() {
@@ -86,10 +104,18 @@ public class ResultPage {
     return spots;
   }
 
+  /** What was missed first, then what is in doubt, then the rest. */
   public List<ResultRow> getRows() {
-    CriterionWriter words = new CriterionWriter(say.writer(), tasks.measurands()::find);
+    return rows.get();
+  }
+
+  private List<ResultRow> rows() {
+    CriterionWriter criteria = criteria();
     double weights = judgedResults().stream().mapToDouble(r -> r.criterion().weight()).sum();
-    return judgedResults().stream().map(r -> ResultRow.of(r, weights, words)).toList();
+    return judgedResults().stream()
+        .sorted(Comparator.comparing(PanelScore.Result::verdict, Comparator.reverseOrder()))
+        .map(r -> ResultRow.of(r, weights, criteria))
+        .toList();
   }
 
   private List<PanelScore.Result> judgedResults() {
@@ -98,6 +124,10 @@ public class ResultPage {
 
   /** What could not be judged, with what was wanted for it. */
   public List<Unjudged> getUnjudged() {
+    return unjudged.get();
+  }
+
+  private List<Unjudged> unjudged() {
     return score().results().stream()
         .filter(r -> !r.judged())
         .map(r -> new Unjudged(r.criterion().label(), r.criterion().critical(), wanted(r)))

@@ -1,32 +1,41 @@
 package lapline.practice.pages;
 
 import java.util.Comparator;
-import java.util.Optional;
 import lapline.practice.PanelScore;
 import lapline.trade.measure.Verdict;
 
 /** The answer of a result page in one line: accepted, or what most keeps it from being. */
 final class ResultTitle {
   private final PanelScore score;
+  private final CriterionWriter criteria;
   private final PhraseWriter words;
 
-  ResultTitle(PanelScore score, PhraseWriter words) {
+  ResultTitle(PanelScore score, CriterionWriter criteria) {
     this.score = score;
-    this.words = words;
+    this.criteria = criteria;
+    this.words = criteria.words();
   }
 
   String written() {
     if (score.accepted()) {
       return words.say("practice-result.title.accepted", Math.round(score.practiceScore()));
     }
-    Optional<PanelScore.Result> worst =
-        score.results().stream()
-            .filter(r -> score.standing().contains(r.criterion().id()))
-            .min(Comparator.comparingDouble(r -> r.judged() ? r.conformance() : 2));
-    return worst
+    return score.results().stream()
+        .filter(r -> score.standing().contains(r.criterion().id()))
+        .min(Comparator.comparing(ResultTitle::order).thenComparing(r -> -lost(r)))
         .map(this::reason)
         .orElseGet(
             () -> words.say("practice-result.title.not-yet", Math.round(score.practiceScore())));
+  }
+
+  /** What is missed goes before what is in doubt, and that before what was not measured. */
+  private static int order(PanelScore.Result r) {
+    return !r.judged() ? 2 : r.verdict() == Verdict.MISSED ? 0 : 1;
+  }
+
+  /** The one that cost most stands in the title, as it stands first among the causes. */
+  private static double lost(PanelScore.Result r) {
+    return r.criterion().weight() * (1 - r.points());
   }
 
   private String reason(PanelScore.Result r) {
@@ -43,12 +52,13 @@ final class ResultTitle {
           area.thin() ? "practice-result.title.thin" : "practice-result.title.thick",
           words.word(area.where()));
     }
-    double out = r.target().outsideBy(r.value());
     return words.say(
-        out < 0
-            ? "practice-result.title.low"
-            : out > 0 ? "practice-result.title.high" : "practice-result.title.uneven",
-        label);
+        r.target().outsideBy(r.value()) == 0
+            ? "practice-result.title.uneven"
+            : "practice-result.title.out",
+        label,
+        criteria.value(r.criterion(), r.value(), 0),
+        criteria.target(r.criterion()));
   }
 
   private boolean isFilm(PanelScore.Result r) {

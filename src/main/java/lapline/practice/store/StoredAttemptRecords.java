@@ -113,6 +113,10 @@ public class StoredAttemptRecords implements AttemptRecords {
       where.append(" and a.state in :states");
       values.put("states", wanted.states());
     }
+    if (wanted.until() != null) {
+      where.append(" and a.startedAt <= :until");
+      values.put("until", wanted.until());
+    }
     TypedQuery<T> query = rows.createQuery(select + where + order, type);
     values.forEach(query::setParameter);
     return query;

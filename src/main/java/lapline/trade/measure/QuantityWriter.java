@@ -19,6 +19,9 @@ public final class QuantityWriter {
 
   private static final double LONG_INCHES = 71.995;
 
+  /** Seconds from which on a time is said in minutes. */
+  private static final double MINUTES_FROM = 120;
+
   private QuantityWriter() {}
 
   /** Value with its unit; a number that is not finite is written as a dash. */
@@ -108,6 +111,9 @@ public final class QuantityWriter {
     if (bare || dimension == Dimension.CLOCK || dimension == Dimension.GRIT) {
       return write(si, dimension, system);
     }
+    if (dimension == Dimension.DURATION && Math.abs(si) >= MINUTES_FROM) {
+      return duration(si) + SPACE + "±" + SPACE + duration(expanded);
+    }
     int place = Figures.placeOf(expanded);
     String value = trueMinus(Figures.at(unit.fromSi(si), place));
     return withUnit(value + SPACE + "±" + SPACE + Figures.at(expanded, place), unit);
@@ -142,7 +148,7 @@ public final class QuantityWriter {
   private static String duration(double seconds) {
     double length = Math.abs(seconds);
     String minus = seconds < 0 ? "−" : "";
-    if (length < 120) {
+    if (length < MINUTES_FROM) {
       return trueMinus(Figures.shortly(seconds, 1)) + SPACE + "s";
     }
     long whole = Math.round(length);
