@@ -29,21 +29,24 @@ public class GunCardsPage {
     return cards.inUse(signedIn.person());
   }
 
-  public String add() {
+  /**
+   * @param task the task whose targets the page shows, to come back to
+   */
+  public String add(String task) {
     GunCard.Ranges ranges = new GunCard.Ranges(distance, pressure, overlap, speed, fan);
     List<FieldProblem> problems = cards.add(signedIn.person(), name, ranges);
     problems.forEach(p -> errors.add(p.cell(), p.key(), p.args().toArray()));
-    return problems.isEmpty() ? again("targets.card.saved") : null;
+    return problems.isEmpty() ? again("targets.card.saved", task) : null;
   }
 
-  public String retire(UUID id) {
+  public String retire(UUID id, String task) {
     cards.retire(signedIn.person(), id);
-    return again("targets.card.retired");
+    return again("targets.card.retired", task);
   }
 
-  private String again(String news) {
+  private String again(String news, String task) {
     errors.news(news);
-    return "/office/targets.xhtml?faces-redirect=true";
+    return "/office/targets.xhtml?faces-redirect=true&task=" + task;
   }
 
   public String getName() {
