@@ -7,15 +7,11 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
-import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
-import java.util.List;
-import java.util.Locale;
 import java.util.UUID;
 import lapline.board.pages.RecordSheets;
 import lapline.pages.drawing.Drawing;
 import lapline.pages.drawing.Paper;
-import lapline.pages.drawing.PdfPage;
 import lapline.people.SignedIn;
 
 /** The training record of a person as a file of one page, for an inspector. */
@@ -32,9 +28,6 @@ public class RecordsResource {
   @Produces("application/pdf")
   public Response sheet(@PathParam("id") UUID person, @QueryParam("paper") String paper) {
     Drawing sheet = sheets.of(signedIn.person(), person, Paper.of(paper));
-    byte[] pdf = PdfPage.of(sheet.title(), Locale.ENGLISH, List.of(sheet));
-    return Response.ok(pdf)
-        .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"training-record.pdf\"")
-        .build();
+    return PrintedPage.of(sheet, "training-record");
   }
 }

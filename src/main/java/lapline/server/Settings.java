@@ -19,4 +19,14 @@ public record Settings(Path dataFolder, boolean demo, boolean demoStory, String 
     String set = System.getProperty("lapline.address", "");
     return set.isBlank() ? "http://localhost:" + port : set.strip();
   }
+
+  /**
+   * The address to print.
+   *
+   * @param here address under which the page was opened; used where no other was set, since a phone
+   *     cannot open this machine's own name for itself
+   */
+  public String addressOr(String here) {
+    return address.startsWith("http://localhost") ? here : address;
+  }
 }

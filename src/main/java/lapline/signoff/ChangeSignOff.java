@@ -44,6 +44,9 @@ public class ChangeSignOff {
     if (reason.isBlank()) {
       return Optional.of("signoff.refused.reason");
     }
+    if (reason.length() > DecideSkill.LONGEST_REASON) {
+      return Optional.of("signoff.refused.reason-long");
+    }
     if (by.id().equals(signOff.person())) {
       return Optional.of("signoff.refused.self");
     }

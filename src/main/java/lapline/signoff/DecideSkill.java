@@ -9,6 +9,7 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.random.RandomGenerator;
 import lapline.content.Json;
@@ -28,7 +29,9 @@ import lapline.signoff.Step.Kind;
 @ApplicationScoped
 public class DecideSkill {
   private static final int CODE_LETTERS = 26;
-  private static final int LONGEST_REASON = 2000;
+
+  /** As many letters as a step keeps of its reason. */
+  static final int LONGEST_REASON = 2000;
 
   private Skills skills;
   private KeepStandings standings;
@@ -66,7 +69,13 @@ public class DecideSkill {
     if (!by.id().equals(personId)) {
       by.mustBe(Role.EXAMINER, Role.INSTRUCTOR, Role.OWNER, Role.REGISTRAR);
     }
-    return standings.update(personId, person.workshop(), skill(skillId));
+    return standings.look(personId, person.workshop(), skill(skillId));
+  }
+
+  /** Whether there is anything to decide: not while a sign-off is good or suspended. */
+  @Transactional
+  public boolean isOpen(Evidence evidence) {
+    return latest(evidence).map(s -> inTheWay(s).isEmpty()).orElse(true);
   }
 
   /**
@@ -101,8 +110,8 @@ public class DecideSkill {
     if (grant && !evidence.isComplete()) {
       keys.add("signoff.refused.incomplete");
     }
-    if (grant && isSettled(evidence)) {
-      keys.add("signoff.refused.good-already");
+    if (grant) {
+      latest(evidence).ifPresent(s -> keys.addAll(inTheWay(s)));
     }
     return keys;
   }
@@ -114,11 +123,17 @@ public class DecideSkill {
         .anyMatch(by.id()::equals);
   }
 
-  private boolean isSettled(Evidence evidence) {
-    return records
-        .latest(evidence.person(), evidence.skill().id())
-        .filter(s -> s.settledAt(clock.instant()))
-        .isPresent();
+  private Optional<SignOff> latest(Evidence evidence) {
+    return records.latest(evidence.person(), evidence.skill().id());
+  }
+
+  private List<String> inTheWay(SignOff latest) {
+    if (latest.settledAt(clock.instant())) {
+      return List.of("signoff.refused.good-already");
+    }
+    return latest.state() == SignOff.State.SUSPENDED
+        ? List.of("signoff.refused.suspended")
+        : List.of();
   }
 
   private void decide(Person by, Evidence evidence, boolean grant, String reason) {

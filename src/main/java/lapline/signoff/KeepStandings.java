@@ -31,12 +31,16 @@ public class KeepStandings {
   @Transactional
   public void advanced(@Observes LearnerAdvanced news) {
     for (Skill skill : skills.ofUnit(news.unit())) {
-      update(news.person(), news.workshop(), skill);
+      update(news.person(), news.workshop(), skill, true);
     }
   }
 
-  /** Gathers the evidence afresh and writes where the person stands now. */
-  Evidence update(UUID person, UUID workshop, Skill skill) {
+  /** Gathers the evidence afresh because somebody looks at it, and writes what it comes to. */
+  Evidence look(UUID person, UUID workshop, Skill skill) {
+    return update(person, workshop, skill, false);
+  }
+
+  private Evidence update(UUID person, UUID workshop, Skill skill, boolean advanced) {
     Evidence evidence = gather.of(person, workshop, skill);
     Instant now = clock.instant();
     records.keep(
@@ -50,7 +54,7 @@ public class KeepStandings {
             skill.rule().accepted(),
             evidence.graded(),
             skill.rule().graded(),
-            readySince(evidence, now),
+            readySince(evidence, advanced, now),
             now));
     return evidence;
   }
@@ -62,15 +66,17 @@ public class KeepStandings {
         .ifPresent(s -> records.keep(s.decided(clock.instant())));
   }
 
-  /** Keeps the moment it first was complete, so that who waits longest stays first. */
-  private Instant readySince(Evidence evidence, Instant now) {
+  /**
+   * Keeps the moment it first was complete, so that who waits longest stays first. Whoever was
+   * decided about waits again when they have advanced, not because somebody looks at old evidence.
+   */
+  private Instant readySince(Evidence evidence, boolean advanced, Instant now) {
     if (!evidence.isComplete() || isSettled(evidence, now)) {
       return null;
     }
-    return records
-        .standing(evidence.person(), evidence.skill().id())
-        .flatMap(s -> Optional.ofNullable(s.readySince()))
-        .orElse(now);
+    Optional<Standing> before = records.standing(evidence.person(), evidence.skill().id());
+    Instant since = before.map(Standing::readySince).orElse(null);
+    return since == null && (advanced || before.isEmpty()) ? now : since;
   }
 
   private boolean isSettled(Evidence evidence, Instant now) {

@@ -5,10 +5,10 @@ import org.jboss.shrinkwrap.api.ShrinkWrap;
 import org.jboss.shrinkwrap.api.spec.WebArchive;
 
 /** The WAR exactly as it was built, with test classes laid beside it. */
-final class BuiltWar {
+public final class BuiltWar {
   private BuiltWar() {}
 
-  static WebArchive with(Class<?>... tests) {
+  public static WebArchive with(Class<?>... tests) {
     return ShrinkWrap.createFromZipFile(
             WebArchive.class, new File(System.getProperty("lapline.war", "target/lapline.war")))
         .addClasses(tests);

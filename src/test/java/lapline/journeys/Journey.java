@@ -93,9 +93,13 @@ abstract class Journey {
 
   /** Signs in as one of the demo workshop's people, such as {@code apprentice1}. */
   protected void signIn(String signInName) {
+    signIn(signInName, DemoAccounts.password());
+  }
+
+  protected void signIn(String signInName, String password) {
     open("/sign-in");
     type("sign-in:name", signInName);
-    type("sign-in:password", DemoAccounts.password());
+    type("sign-in:password", password);
     press("sign-in:go");
     until(By.cssSelector("header.frame nav"));
   }
@@ -153,6 +157,14 @@ abstract class Journey {
                         + r.getNodes().stream().map(n -> n.getTarget().toString()).toList())
             .toList();
     Assertions.assertThat(violations).as("axe on " + browser.getCurrentUrl()).isEmpty();
+  }
+
+  /** Pictures at the three widths that people use. */
+  protected void pictures(String name) {
+    for (int pixels : new int[] {390, 820, 1440}) {
+      width(pixels);
+      picture(name + "-" + pixels);
+    }
   }
 
   /** Keeps a picture of the page for people to look at. */

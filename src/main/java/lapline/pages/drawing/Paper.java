@@ -1,6 +1,7 @@
 package lapline.pages.drawing;
 
 import java.util.Locale;
+import lapline.trade.measure.UnitSystem;
 
 /** The sheets people print on; millimetres. */
 public enum Paper {
@@ -21,6 +22,14 @@ public enum Paper {
 
   public double height() {
     return height;
+  }
+
+  /** The sheet usual where people measure in these units. */
+  public static Paper usualIn(UnitSystem units) {
+    return switch (units) {
+      case METRIC -> A4;
+      case US -> LETTER;
+    };
   }
 
   /** The sheet of this name; A4 where the name is none of ours. */

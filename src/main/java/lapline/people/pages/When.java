@@ -4,6 +4,7 @@ import jakarta.enterprise.context.RequestScoped;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -26,6 +27,10 @@ public class When {
 
   public String day(Instant at) {
     return at == null ? "" : DAY.format(at.atZone(zone()));
+  }
+
+  public String date(LocalDate day) {
+    return DAY.format(day);
   }
 
   public String time(Instant at) {

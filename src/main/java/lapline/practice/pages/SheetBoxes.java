@@ -7,6 +7,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lapline.practice.Cell;
+import lapline.pages.drawing.SheetColumn;
 import lapline.practice.Measurand;
 import lapline.practice.PanelCells;
 import lapline.practice.PanelOutline;

@@ -6,6 +6,7 @@ import lapline.pages.drawing.Pen;
 import lapline.pages.drawing.Shape;
 import lapline.pages.drawing.Shape.Align;
 import lapline.pages.drawing.Shape.Words;
+import lapline.pages.drawing.SheetColumn;
 import lapline.pages.drawing.TypeFace;
 
 /** Boxes for what is read once on a panel, as many beside each other as have room. */

@@ -7,6 +7,7 @@ import lapline.pages.drawing.Pen;
 import lapline.pages.drawing.Shape;
 import lapline.pages.drawing.Shape.Align;
 import lapline.pages.drawing.Shape.Words;
+import lapline.pages.drawing.SheetColumn;
 import lapline.pages.drawing.Tone;
 import lapline.pages.drawing.TypeFace;
 

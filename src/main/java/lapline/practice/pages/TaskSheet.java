@@ -10,6 +10,7 @@ import lapline.pages.drawing.QrCode;
 import lapline.pages.drawing.Shape;
 import lapline.pages.drawing.Shape.Align;
 import lapline.pages.drawing.Shape.Words;
+import lapline.pages.drawing.SheetColumn;
 import lapline.pages.drawing.Tone;
 import lapline.practice.Criterion;
 import lapline.practice.Measurand;

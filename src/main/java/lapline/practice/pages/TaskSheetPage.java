@@ -70,14 +70,7 @@ public class TaskSheetPage {
   /** The paper asked for; else the one usual where people measure in the reader's units. */
   public Paper getPaper() {
     boolean asked = paperName != null && !paperName.isEmpty();
-    return asked ? Paper.of(paperName) : usual();
-  }
-
-  private Paper usual() {
-    return switch (signedIn.person().units()) {
-      case METRIC -> Paper.A4;
-      case US -> Paper.LETTER;
-    };
+    return asked ? Paper.of(paperName) : Paper.usualIn(signedIn.person().units());
   }
 
   public Paper getOtherPaper() {

@@ -55,8 +55,7 @@ public class TaskSheets {
   }
 
   /**
-   * @param here address under which the page was opened; used where no other was set, since a phone
-   *     cannot open this machine's own name for itself
+   * @param here address under which the page was opened
    */
   public TaskSheet of(Person by, UUID attemptId, String here) {
     Attempt attempt = find.attempt(by, attemptId);
@@ -84,11 +83,7 @@ public class TaskSheets {
         apprentice.name(),
         DAY.format(attempt.started().atZone(zone)),
         attempt.sheetCode(),
-        address(here) + "/s/" + attempt.sheetCode(),
+        settings.addressOr(here) + "/s/" + attempt.sheetCode(),
         changed);
-  }
-
-  private String address(String here) {
-    return settings.address().startsWith("http://localhost") ? here : settings.address();
   }
 }

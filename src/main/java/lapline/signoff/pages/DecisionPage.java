@@ -6,6 +6,7 @@ import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import java.time.Clock;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -69,6 +70,19 @@ public class DecisionPage {
   /** What the latest sign-off is worth now; null where there is none. */
   public String getStanding() {
     return signOff().map(s -> s.at(clock.instant()).name()).orElse(null);
+  }
+
+  /** Whether there is anything to decide now. */
+  public boolean isOpen() {
+    return decideSkill.isOpen(getEvidence());
+  }
+
+  /** What the page's title tells: incomplete, ready, good or suspended. */
+  public String getStage() {
+    if (!isOpen()) {
+      return getStanding().toLowerCase(Locale.ROOT);
+    }
+    return getEvidence().isComplete() ? "ready" : "incomplete";
   }
 
   public List<Step> getSteps() {

@@ -1,17 +1,12 @@
-package lapline.practice.pages;
+package lapline.pages.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import lapline.pages.drawing.Fill;
-import lapline.pages.drawing.Pen;
-import lapline.pages.drawing.Shape;
 import lapline.pages.drawing.Shape.Align;
 import lapline.pages.drawing.Shape.Words;
-import lapline.pages.drawing.Tone;
-import lapline.pages.drawing.TypeFace;
 
 /** A column of a printed sheet that is written from the top down. */
-final class SheetColumn {
+public final class SheetColumn {
   private static final double TEXT = 2.9;
   private static final double LEADING = 1.25;
 
@@ -24,7 +19,7 @@ final class SheetColumn {
   /**
    * @param scale of type and rows; 1 is the size that reads best
    */
-  SheetColumn(List<Shape> shapes, double left, double top, double width, double scale) {
+  public SheetColumn(List<Shape> shapes, double left, double top, double width, double scale) {
     this.shapes = shapes;
     this.left = left;
     this.y = top;
@@ -33,56 +28,61 @@ final class SheetColumn {
   }
 
   /** The same column on a sheet of its own, to find out how far down something would reach. */
-  SheetColumn trial() {
+  public SheetColumn trial() {
     return new SheetColumn(new ArrayList<>(), left, y, width, scale);
   }
 
-  double y() {
+  public double y() {
     return y;
   }
 
-  double left() {
+  public double left() {
     return left;
   }
 
-  double width() {
+  public double width() {
     return width;
   }
 
-  double text() {
+  /** A column beside it that writes on the same sheet. */
+  public SheetColumn beside(double left, double top, double width) {
+    return new SheetColumn(shapes, left, top, width, scale);
+  }
+
+  public double text() {
     return TEXT * scale;
   }
 
   /** A height that grows and shrinks with the sheet's type. */
-  double high(double millimetres) {
+  public double high(double millimetres) {
     return millimetres * scale;
   }
 
-  void gap(double millimetres) {
+  public void gap(double millimetres) {
     y += high(millimetres);
   }
 
-  void add(Shape shape) {
+  public void add(Shape shape) {
     shapes.add(shape);
   }
 
-  void heading(String text) {
+  public void heading(String text) {
     y += high(4.4);
     shapes.add(Words.of(left, y, high(3.3), Align.START, text).strong());
     shapes.add(Shape.Line.of(left, y + high(1), left + width, y + high(1), Pen.of(Tone.LINE, 0.3)));
     y += high(1.6);
   }
 
-  void paragraph(String text) {
+  public void paragraph(String text) {
     lines(text, left, width, Tone.INK);
   }
 
-  void quiet(String text) {
+  public void quiet(String text) {
     lines(text, left, width, Tone.FAINT);
   }
 
   /** Lines to be ticked off. */
-  void ticks(List<String> items) {
+  public void ticks(List<String> items) {
     double box = high(2.4);
     for (String item : items) {
       double top = y + high(0.9);
@@ -92,7 +92,7 @@ final class SheetColumn {
   }
 
   /** Lines set off by a heavy bar: what may hurt. */
-  void cautions(List<String> items) {
+  public void cautions(List<String> items) {
     double top = y + high(0.6);
     for (String item : items) {
       lines(item, left + 3, width - 3, Tone.INK);
@@ -109,7 +109,7 @@ final class SheetColumn {
     }
   }
 
-  void moveTo(double otherY) {
+  public void moveTo(double otherY) {
     y = otherY;
   }
 }

@@ -1,0 +1,28 @@
+package lapline.exchange;
+
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.util.List;
+import java.util.Locale;
+import lapline.pages.drawing.Drawing;
+import lapline.pages.drawing.PdfPage;
+
+/** A drawing sent as a file to print. */
+final class PrintedPage {
+  private PrintedPage() {}
+
+  /**
+   * @param name of the file, without its ending
+   */
+  static Response of(Drawing page, String name) {
+    return Response.ok(PdfPage.of(page.title(), Locale.ENGLISH, List.of(page)))
+        .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + name + ".pdf\"")
+        .build();
+  }
+
+  /** Where the pages are, for codes that stand on paper. */
+  static String address(UriInfo here) {
+    return here.getBaseUri().resolve("../..").toString().replaceAll("/+$", "");
+  }
+}
