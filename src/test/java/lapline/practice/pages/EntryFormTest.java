@@ -8,6 +8,7 @@ import java.util.Map;
 import lapline.pages.Messages;
 import lapline.pages.drawing.Fill;
 import lapline.pages.drawing.Shape;
+import lapline.pages.drawing.SheetColumn;
 import lapline.practice.Cell;
 import lapline.practice.Measurands;
 import lapline.practice.PanelCells;
