@@ -21,6 +21,11 @@ public record Standing(
     Instant readySince,
     Instant changed) {
 
+  /** Whether somebody waits for a decision. */
+  public boolean isReady() {
+    return readySince != null;
+  }
+
   /** The same with nobody waiting for a decision. */
   Standing decided(Instant at) {
     return new Standing(

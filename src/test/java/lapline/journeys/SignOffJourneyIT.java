@@ -77,6 +77,7 @@ class SignOffJourneyIT extends Journey {
     assertThat(text().indexOf(GOOD)).isPositive().isLessThan(text().indexOf(STOPPED));
     assertThat(text().indexOf(STOPPED)).isLessThan(text().indexOf(BACK));
     assertThat(text().indexOf(BACK)).isLessThan(text().indexOf(OVER));
+    assertThat(title()).isEqualTo("Ansel Ashlar: sign-off for ‘Masking’ has been withdrawn");
     assertThat(browser.findElements(By.id("change:suspend"))).isEmpty();
     isAccessible();
     pictures("decision-withdrawn");

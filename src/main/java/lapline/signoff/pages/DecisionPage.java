@@ -77,12 +77,14 @@ public class DecisionPage {
     return decideSkill.isOpen(getEvidence());
   }
 
-  /** What the page's title tells: incomplete, ready, good or suspended. */
+  /** What the page's title tells: who waits for a decision comes before what was decided once. */
   public String getStage() {
-    if (!isOpen()) {
+    Evidence shown = getEvidence();
+    boolean waits = records.standing(shown.person(), shown.skill().id()).orElseThrow().isReady();
+    if (getStanding() != null && !waits) {
       return getStanding().toLowerCase(Locale.ROOT);
     }
-    return getEvidence().isComplete() ? "ready" : "incomplete";
+    return shown.isComplete() ? "ready" : "incomplete";
   }
 
   public List<Step> getSteps() {
