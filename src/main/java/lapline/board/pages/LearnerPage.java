@@ -48,10 +48,14 @@ public class LearnerPage {
 
   /** Refuses everybody else before anything is shown. */
   public void open() {
-    row = cohort.person(signedIn.person(), ResultPage.id(id));
+    getRow();
   }
 
+  /** Looked up by whoever asks first: a wrong page number keeps {@link #open} from being called. */
   public BoardRow getRow() {
+    if (row == null) {
+      row = cohort.person(signedIn.person(), ResultPage.id(id));
+    }
     return row;
   }
 
@@ -107,7 +111,7 @@ public class LearnerPage {
   }
 
   private AttemptQuery scored(int first, int size) {
-    UUID person = row.person().id();
+    UUID person = getRow().person().id();
     return AttemptQuery.of(signedIn.person().workshop(), first, size)
         .by(person)
         .in(State.SCORED, State.RETURNED, State.ACCEPTED);
