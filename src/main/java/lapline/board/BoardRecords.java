@@ -33,6 +33,12 @@ public interface BoardRecords {
   /** What stood first among the findings since then, most frequent first. */
   List<FindingCount> findings(UUID workshop, Instant since, int most);
 
+  /**
+   * For each skill that somebody has begun and was never signed off for, how many they are without
+   * those who wait for the examiner; most first.
+   */
+  List<OnTheWay> onTheWay(UUID workshop);
+
   /** Who learns or holds a sign-off, by name. */
   List<Named> people(UUID workshop, int first, int size);
 

@@ -6,6 +6,7 @@ import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.util.List;
 import lapline.pages.Paging;
+import lapline.people.PeopleRecords;
 import lapline.people.Person;
 import lapline.people.Role;
 import lapline.signoff.Skill;
@@ -14,14 +15,16 @@ import lapline.signoff.Skill;
 @ApplicationScoped
 public class LookAtBoard {
   private BoardRecords records;
+  private PeopleRecords people;
   private SkillMarks marks;
   private Clock clock;
 
   protected LookAtBoard() {}
 
   @Inject
-  LookAtBoard(BoardRecords records, SkillMarks marks, Clock clock) {
+  LookAtBoard(BoardRecords records, PeopleRecords people, SkillMarks marks, Clock clock) {
     this.records = records;
+    this.people = people;
     this.marks = marks;
     this.clock = clock;
   }
@@ -31,12 +34,18 @@ public class LookAtBoard {
     return marks.asked(skill);
   }
 
+  /** Whose board it is: on a wall it has to say so. */
+  @Transactional
+  public String workshop(Person by) {
+    return people.workshop(by.workshop()).orElseThrow().name();
+  }
+
   @Transactional
   public Paged<BoardRow> rows(Person by, String skill, int page) {
     mayLook(by);
     Paging paging = new Paging(page, records.countPeople(by.workshop()));
-    List<Named> people = records.people(by.workshop(), paging.first(), Paging.SIZE);
-    return new Paged<>(paging, marks.rows(people, marks.asked(skill)));
+    List<Named> learners = records.people(by.workshop(), paging.first(), Paging.SIZE);
+    return new Paged<>(paging, marks.rows(learners, marks.asked(skill)));
   }
 
   /** How many people have a good sign-off today: for one skill, or for any. */

@@ -6,6 +6,7 @@ import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import lapline.people.NotFoundException;
 import lapline.people.PeopleRecords;
@@ -41,6 +42,13 @@ public class LookAtCohort {
     by.mustBe(Role.INSTRUCTOR);
     return records.findings(
         by.workshop(), clock.instant().minus(Duration.ofDays(DAYS)), MOST_FINDINGS);
+  }
+
+  /** The skill that most people are on their way to; none where nobody is. */
+  @Transactional
+  public Optional<OnTheWay> mostOnTheWay(Person by) {
+    by.mustBe(Role.INSTRUCTOR);
+    return records.onTheWay(by.workshop()).stream().findFirst();
   }
 
   /** Somebody of the same workshop with their marks. */

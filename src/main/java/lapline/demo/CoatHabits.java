@@ -16,6 +16,7 @@ final class CoatHabits {
   private final int coats;
   private final double flash;
   private final double hidesAt;
+  private final double step;
 
   CoatHabits(PanelDay day) {
     this.day = day;
@@ -24,6 +25,7 @@ final class CoatHabits {
     double wanted = day.aim("flash-time", 480);
     double hurry = 1 - 0.75 * day.form().of(Fault.SHORT_FLASH);
     this.flash = 60 * Math.rint(day.near(wanted * hurry, 0.04, 0.12) / 60);
+    this.step = 0.0635 + 0.045 * day.form().slip() * (1 + 0.6 * day.chance().nextGaussian());
     this.hidesAt = 3 + 2.5 * day.form().slip() + 0.1 * day.chance().nextGaussian();
   }
 
@@ -49,7 +51,6 @@ final class CoatHabits {
 
   /** First the spot, then further each time; beginners jump far and come near the panel's edge. */
   private double stepOut(Cell cell) {
-    double step = 0.0635 + 0.045 * day.form().slip();
     double[] reach = {0.008, 0.008 + step * 0.55, 0.008 + step * 1.55};
     double out = reach[Math.min(cell.coat(), reach.length) - 1];
     return Math.rint(Math.min(out, room()) * 1000) / 1000;

@@ -66,7 +66,7 @@ class DemoDesk {
   LookAfterGunCards guns;
   ChangeTargets sheets;
 
-  /** Opens the desk: from here on its clock is the story's. */
+  /** Opens the desk anew: from here on its clock and its chance are the story's. */
   void open(Instant now, RandomGenerator seeded) {
     clock = new ScenarioClock(now);
     chance = seeded;

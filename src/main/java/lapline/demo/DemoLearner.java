@@ -8,15 +8,23 @@ import lapline.people.Person;
 import lapline.practice.PracticeTask;
 import lapline.practice.ScoreAttempt;
 
-/** One invented apprentice going through the course, unit after unit, as far as planned. */
+/** One invented apprentice going through one unit of the course. */
 final class DemoLearner {
   /** Panels beyond the plan to come to what a rule asks for; good days are no certainty. */
   private static final int MOST_EXTRA = 8;
 
+  /** Who planned so many panels of a unit goes on to its exam. */
+  private static final int ENOUGH = 6;
+
+  /** From the task sheet to the score, and then to the bench. */
+  private static final Duration A_PANEL = Duration.ofHours(5);
+
+  /** So long a panel waits for an instructor. */
   private static final Duration BENCH = Duration.ofDays(3);
 
   private final DemoDesk desk;
   private final DemoStaff staff;
+  private final DemoChapter chapter;
   private final DemoPlan plan;
   private final Person learner;
   private final UUID gunCard;
@@ -24,65 +32,74 @@ final class DemoLearner {
   private final DemoGrading grading;
   private final DemoSignOffs signOffs;
 
-  DemoLearner(DemoDesk desk, DemoStaff staff, DemoPlan plan, Person learner, UUID gunCard) {
+  private int written;
+
+  /**
+   * @param gunCard of the gun that every second apprentice takes to clear
+   */
+  DemoLearner(DemoDesk desk, DemoStaff staff, DemoChapter chapter, UUID gunCard) {
     this.desk = desk;
     this.staff = staff;
-    this.plan = plan;
-    this.learner = learner;
-    this.gunCard = gunCard;
+    this.chapter = chapter;
+    this.plan = chapter.plan();
+    this.learner = staff.apprentice(plan.number());
+    this.gunCard = plan.number() % 2 == 0 ? gunCard : null;
     this.panels = new DemoPanels(desk);
     this.grading = new DemoGrading(desk);
     this.signOffs = new DemoSignOffs(desk, staff.examiner());
   }
 
-  /** Goes through one unit: lesson, panels, exam and, where planned, the decision. */
-  void study(int unit, String id, Instant now) {
-    List<PracticeTask> tasks = desk.tasks.ofUnit(id);
-    if (tasks.isEmpty()) {
-      return;
-    }
-    begin(unit, now);
+  /** Lesson, panels, exam and, where planned, the decision; then what is left lying today. */
+  void study(Instant now) {
+    begin(now);
+    List<PracticeTask> tasks = desk.tasks.ofUnit(chapter.unit());
     DemoLessons lessons = new DemoLessons(desk);
-    lessons.read(learner, id);
-    List<Form> forms = plan.forms(unit, desk.chance);
+    lessons.read(learner, chapter.unit());
+    List<Form> forms = plan.forms(chapter.number(), desk.chance);
     for (int i = 0; i < forms.size(); i++) {
-      panel(tasks.get(i * tasks.size() / forms.size()), forms.get(i), i == 0, now);
+      // who is stuck stays with the unit's first task; the others go through all of them
+      int task = plan.stuck(chapter.number()) ? 0 : i * tasks.size() / forms.size();
+      panel(tasks.get(task), forms.get(i), now);
     }
-    boolean finished = forms.size() >= 6;
-    if (finished) {
-      lessons.pass(learner, id, (plan.number() + unit) % 4 == 3);
-      more(id, tasks.get(tasks.size() - 1), now);
+    if (forms.size() >= ENOUGH) {
+      lessons.pass(learner, chapter.unit(), (plan.number() + chapter.number()) % 4 == 3);
+      more(tasks.get(tasks.size() - 1), now);
     }
-    if (unit < plan.signedUnits()) {
+    if (chapter.isSigned()) {
       desk.clock.pass(Duration.ofHours(20));
-      signOffs.decide(learner, id);
+      signOffs.decide(learner, chapter.unit());
+    }
+    if (chapter.isLatest()) {
+      leave(tasks.get(0), now);
     }
   }
 
-  /** Leaves a panel half written down today. */
-  void leaveDraft(String unit, Instant now) {
-    desk.clock.set(now.minus(Duration.ofHours(2)));
-    desk.tasks.ofUnit(unit).stream()
-        .findFirst()
-        .ifPresent(t -> panels.leaveDraft(learner, t, new Form(0.3, plan.fault())));
-  }
-
-  void suspend(String unit, Instant at) {
-    desk.clock.set(at);
-    signOffs.suspend(learner, unit);
+  /** Who worked yesterday has a panel half written down today; one sign-off is suspended. */
+  private void leave(PracticeTask task, Instant now) {
+    if (plan.ended() < 2) {
+      desk.clock.set(now.minus(Duration.ofHours(2)));
+      panels.leaveDraft(learner, task, new Form(0.3, plan.fault()));
+    }
+    if (plan.suspended()) {
+      desk.clock.set(now.minus(Duration.ofDays(5)));
+      signOffs.suspend(learner, chapter.unit());
+    }
   }
 
   /** Units lie so that the last panel of the last one was done when the plan says. */
-  private void begin(int unit, Instant now) {
-    int after = plan.panels().stream().skip(unit).mapToInt(Integer::intValue).sum();
+  private void begin(Instant now) {
+    int after = plan.panels().stream().skip(chapter.number()).mapToInt(Integer::intValue).sum();
     Duration before = plan.between().multipliedBy(after).plus(Duration.ofDays(plan.ended()));
     desk.clock.set(now.minus(before).minus(Duration.ofHours(2)));
   }
 
-  private void panel(PracticeTask task, Form form, boolean first, Instant now) {
-    Instant began = desk.clock.instant();
+  private void panel(PracticeTask task, Form form, Instant now) {
+    Instant began = inShopHours(now);
+    desk.clock.set(began);
     UUID card = task.coats() > 0 && task.unit().equals("clear") ? gunCard : null;
-    ScoreAttempt.Scored scored = panels.score(learner, task, form, card, first);
+    written++;
+    ScoreAttempt.Scored scored =
+        panels.score(learner, task, form, card, chapter.submitKey(written), written == 1);
     desk.clock.pass(Duration.ofHours(3));
     boolean waits = desk.clock.instant().isAfter(now.minus(BENCH));
     if (!waits && desk.chance.nextDouble() < 0.85) {
@@ -91,16 +108,29 @@ final class DemoLearner {
     desk.clock.set(began.plus(plan.between().multipliedBy(9).dividedBy(10)));
   }
 
-  private void more(String unit, PracticeTask task, Instant now) {
-    for (int i = 0; i < MOST_EXTRA && !complete(unit); i++) {
-      Instant began = desk.clock.instant();
-      panel(task, new Form(0.02, plan.fault()), false, now);
-      desk.clock.set(began.plus(Duration.ofHours(6)));
+  private void more(PracticeTask task, Instant now) {
+    for (int i = 0; i < MOST_EXTRA && !isEnough(now); i++) {
+      Instant began = inShopHours(now);
+      panel(task, new Form(0.02, plan.fault()), now);
+      desk.clock.set(began.plus(Duration.ofHours(5)));
     }
   }
 
-  private boolean complete(String unit) {
-    return desk.skills.ofUnit(unit).stream()
+  /** Nothing is begun that could not be finished by now. */
+  private Instant inShopHours(Instant now) {
+    Instant wanted = desk.clock.instant();
+    Instant open = new ShopHours(learner.zone()).next(wanted, desk.chance);
+    return open.isBefore(now.minus(A_PANEL)) ? open : wanted;
+  }
+
+  /** All there for the examiner; or so late that the rest waits for the bench. */
+  private boolean isEnough(Instant now) {
+    boolean late = desk.clock.instant().isAfter(now.minus(BENCH));
+    return late || isComplete();
+  }
+
+  private boolean isComplete() {
+    return desk.skills.ofUnit(chapter.unit()).stream()
         .allMatch(s -> desk.decide.evidence(staff.examiner(), learner.id(), s.id()).isComplete());
   }
 }

@@ -16,13 +16,18 @@ import java.util.random.RandomGenerator;
 record DemoPlan(int number, List<Integer> panels, int ended, int signedUnits) {
   private static final int DAYS_PER_PANEL = 6;
 
+  /** Who makes the same mistake panel after panel in the latest unit. */
+  static final int STUCK = 4;
+
+  private static final int SUSPENDED = 14;
+
   /** The fourteen; the last four were trained before, so that sign-offs end soon or have ended. */
   static final List<DemoPlan> ALL =
       List.of(
           new DemoPlan(1, List.of(2), 1, 0),
           new DemoPlan(2, List.of(5, 1), 0, 0),
           new DemoPlan(3, List.of(7, 3), 2, 1),
-          new DemoPlan(4, List.of(8, 7, 2), 1, 1),
+          new DemoPlan(4, List.of(8, 7, 3), 1, 1),
           new DemoPlan(5, List.of(7, 7, 4), 0, 2),
           new DemoPlan(6, List.of(8, 7, 8, 1), 1, 2),
           new DemoPlan(7, List.of(7, 7, 8, 3), 3, 3),
@@ -43,6 +48,16 @@ record DemoPlan(int number, List<Integer> panels, int ended, int signedUnits) {
     return Duration.ofHours(Math.min(24L * DAYS_PER_PANEL, 24L * 170 / Math.max(1, allPanels())));
   }
 
+  /** Whether no panel in this unit turns out better than the one before. */
+  boolean stuck(int unit) {
+    return number == STUCK && unit == panels.size() - 1;
+  }
+
+  /** Whose latest sign-off does not count at the moment. */
+  boolean suspended() {
+    return number == SUSPENDED;
+  }
+
   /** What the person does wrong in a unit; each has one weakness that follows them. */
   Fault fault() {
     return Fault.values()[number % Fault.values().length];
@@ -53,7 +68,7 @@ record DemoPlan(int number, List<Integer> panels, int ended, int signedUnits) {
     double start = 0.55 + 0.4 * chance.nextDouble();
     List<Form> forms = new ArrayList<>();
     for (int i = 0; i < panels.get(unit); i++) {
-      forms.add(Form.after(start, i, fault(), chance));
+      forms.add(stuck(unit) ? new Form(0.75, fault()) : Form.after(start, i, fault(), chance));
     }
     return forms;
   }

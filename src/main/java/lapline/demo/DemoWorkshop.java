@@ -36,19 +36,27 @@ public class DemoWorkshop {
   @Inject private RandomGenerator chance;
 
   void make(@Observes Start.Started start) {
-    if (!start.settings().demo() || records.anyRegistrar()) {
+    if (!start.settings().demo()) {
       return;
     }
-    String password = Secrets.code(chance, 16);
-    List<Person> all = people.make(password, clock.instant());
-    writeAccounts(start.settings().dataFolder().resolve("demo-accounts.txt"), password, all);
-    LOG.info(
-        "Demo workshop made. Sign in as apprentice1, instructor1, examiner, owner or registrar; password "
-            + password);
-    if (start.settings().demoStory()) {
+    if (!records.anyRegistrar()) {
+      makeAccounts(start.settings().dataFolder().resolve("demo-accounts.txt"));
+    }
+    List<Person> all = people.made();
+    if (start.settings().demoStory() && !all.isEmpty()) {
       // the story takes a while; the first page need not wait for it
       background.execute(() -> live(all));
     }
+  }
+
+  private void makeAccounts(Path file) {
+    String password = Secrets.code(chance, 16);
+    // the file first: accounts whose password nobody knows would be worse than a file too many
+    writeAccounts(file, password, DemoPeople.all());
+    people.make(password, clock.instant());
+    LOG.info(
+        "Demo workshop made. Sign in as apprentice1, instructor1, examiner, owner or registrar; password "
+            + password);
   }
 
   /** The accounts are good without it, so the server goes on even if the story breaks off. */

@@ -66,7 +66,7 @@ final class FilmHabits {
     double slip = day.form().slip();
     double intended = day.aim("distance-mean", 0.11);
     return Hand.steady(gun.spacing, gun.speed)
-        .straying(0.02 + 0.1 * slip, 0.02 + 0.1 * slip)
+        .straying(0.01 + 0.1 * slip, 0.01 + 0.1 * slip)
         .distances(gun.distanceAt(-1) / intended, gun.distanceAt(1) / intended);
   }
 

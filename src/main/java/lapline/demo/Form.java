@@ -18,7 +18,7 @@ record Form(double slip, Fault fault) {
    */
   static Form after(double start, int panels, Fault fault, RandomGenerator chance) {
     double usual = start * Math.exp(-panels / 2.2);
-    double day = 0.04 * Math.abs(chance.nextGaussian());
+    double day = 0.03 * Math.abs(chance.nextGaussian());
     return new Form(Math.min(1, usual + day), fault);
   }
 

@@ -23,8 +23,8 @@ final class GunHabits {
     fan = day.near(day.aim("fan-width", 0.23), 0.03, 0.05);
     double wanted = 1 - day.aim("overlap", 0.7);
     spacing = day.near(fan * wanted * (1 + 0.7 * form.of(Fault.WIDE_SPACING)), 0.02, 0.08);
-    distance = day.near(day.aim("distance-mean", 0.11), 0.03, 0.15);
-    speed = day.near(day.aim("stroke-speed", 0.4), 0.03, 0.2);
+    distance = day.near(day.aim("distance-mean", 0.11), 0.02, 0.15);
+    speed = day.near(day.aim("stroke-speed", 0.4), 0.02, 0.2);
     solidsLeft = 1 / (1 + 0.35 * form.of(Fault.THIN_MIX));
   }
 
@@ -74,7 +74,7 @@ final class GunHabits {
     boolean known = cell.step() <= mix.size();
     double parts = known ? mix.get(cell.step() - 1).parts() : 1;
     boolean last = cell.step() == mix.size();
-    double thinner = last ? 1 + 1.2 * day.form().of(Fault.THIN_MIX) : 1;
+    double thinner = last ? 1 + 0.9 * day.form().of(Fault.THIN_MIX) : 1;
     return day.near(PART * parts * thinner, 0.005, 0.02);
   }
 }

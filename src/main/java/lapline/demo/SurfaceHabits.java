@@ -20,8 +20,8 @@ final class SurfaceHabits {
   static Map<String, Habit> preparing(PanelDay day) {
     SurfaceHabits habits = new SurfaceHabits(day);
     return Map.of(
-        "shine-left", Habit.of(c -> day.fault(0.2)),
-        "edge-missed", Habit.of(c -> day.fault(0.3)),
+        "shine-left", Habit.of(c -> day.fault(0.14)),
+        "edge-missed", Habit.of(c -> day.fault(0.22)),
         "dust-left", Habit.of(c -> day.fault(0.2)),
         "water-break", Habit.of(c -> day.fault(0.4)),
         "grit", habits::paper,
@@ -31,10 +31,10 @@ final class SurfaceHabits {
   static Map<String, Habit> masking(PanelDay day) {
     SurfaceHabits habits = new SurfaceHabits(day);
     return Map.of(
-        "bleed-length", Habit.of(c -> habits.length(0.0005, 0.05)),
-        "hard-edge-length", Habit.of(c -> habits.length(0.001, 0.07)),
-        "apertures-missed", Habit.of(c -> day.fault(0.7) + day.fault(0.3)),
-        "slack-film", Habit.of(c -> day.fault(0.6)),
+        "bleed-length", Habit.of(c -> habits.length(0.0005, 0.03)),
+        "hard-edge-length", Habit.of(c -> habits.length(0.0005, 0.045)),
+        "apertures-missed", Habit.of(c -> day.fault(0.5) + day.fault(0.25)),
+        "slack-film", Habit.of(c -> day.fault(0.45)),
         "jamb-overhang", Habit.of(c -> day.near(day.aim("jamb-overhang", 0.025), 0.06, 0.4)),
         "tape-used", Habit.of(c -> day.near(6.5 + 4 * day.form().slip(), 0.05, 0.1)));
   }

@@ -3,13 +3,16 @@ package lapline.demo;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.random.RandomGenerator;
+import java.util.stream.Stream;
 import lapline.content.ContentFiles;
 import lapline.practice.PanelReader;
 import lapline.practice.PanelReading;
+import lapline.practice.PanelScore;
 import lapline.practice.PanelScorer;
 import lapline.practice.PracticeTask;
 import lapline.practice.PracticeTasks;
@@ -20,8 +23,9 @@ import org.junit.jupiter.api.Test;
 class DemoScenarioTest {
   private static final PracticeTasks COURSE = PracticeTasks.read(new ContentFiles(Path.of(".")));
   private static final long SEED = 20;
+  private static final int MANY = 40;
 
-  private record Judged(PracticeTask task, boolean early, double score, boolean accepted) {}
+  private record Judged(double score, boolean accepted) {}
 
   @Test
   void the_plan_has_more_than_two_hundred_panels() {
@@ -32,7 +36,7 @@ class DemoScenarioTest {
   void all_invented_readings_are_understood_in_both_unit_systems() {
     for (PracticeTask task : COURSE.all()) {
       for (UnitSystem units : UnitSystem.values()) {
-        Random chance = new Random(SEED);
+        SplittableRandom chance = new SplittableRandom(SEED);
         for (int i = 0; i < 5; i++) {
           assertThat(read(task, units, form(i, chance), chance).problems())
               .as("%s in %s, seed %d", task.id(), units, SEED)
@@ -42,16 +46,38 @@ class DemoScenarioTest {
     }
   }
 
+  /**
+   * Over many seeds four of five practised panels or more are accepted under each task; of the
+   * {@value #MANY} here, fewer than seven in ten would come by chance less than once in twenty.
+   */
   @Test
-  void every_task_is_failed_by_some_beginners_and_met_by_most_of_the_practised() {
+  void every_task_is_failed_by_most_beginners_and_met_by_most_of_the_practised() {
     for (PracticeTask task : COURSE.all()) {
-      List<Judged> all = judged(task);
-      double first = share(all.stream().filter(Judged::early).toList());
-      double last = share(all.stream().filter(j -> !j.early()).toList());
-      assertThat(first).as("beginners at %s", task.id()).isLessThan(0.7);
-      assertThat(last).as("practised at %s", task.id()).isGreaterThanOrEqualTo(0.6);
-      assertThat(mean(all, false)).isGreaterThan(mean(all, true));
+      List<Judged> beginners = judged(task, 0);
+      List<Judged> practised = judged(task, 8);
+      assertThat(share(beginners)).as("beginners at %s", task.id()).isLessThan(0.3);
+      assertThat(share(practised)).as("practised at %s", task.id()).isGreaterThan(0.7);
+      assertThat(mean(practised)).isGreaterThan(mean(beginners));
     }
+  }
+
+  @Test
+  void who_is_stuck_misses_three_panels_in_a_row_in_the_same_way() {
+    var units = COURSE.all().stream().map(PracticeTask::unit).distinct().toList();
+    DemoChapter stuck =
+        DemoChapter.all(units).stream()
+            .filter(c -> c.plan().number() == DemoPlan.STUCK && c.isLatest())
+            .findFirst()
+            .orElseThrow();
+    PracticeTask task = COURSE.ofUnit(stuck.unit()).get(0);
+    var chance = stuck.chance();
+    List<String> first =
+        stuck.plan().forms(stuck.number(), chance).stream()
+            .map(form -> score(task, form, chance))
+            .map(score -> score.findings().get(0).id())
+            .toList();
+    assertThat(first).hasSizeGreaterThanOrEqualTo(3);
+    assertThat(Set.copyOf(first.subList(first.size() - 3, first.size()))).hasSize(1);
   }
 
   @Test
@@ -61,29 +87,31 @@ class DemoScenarioTest {
   }
 
   private static Map<String, String> typed(PracticeTask task, long seed) {
-    Random chance = new Random(seed);
+    SplittableRandom chance = new SplittableRandom(seed);
     Form form = form(0, chance);
     return new InventedPanel(new PanelDay(task, form, chance))
         .typed(COURSE.measurands(), UnitSystem.METRIC);
   }
 
-  private static List<Judged> judged(PracticeTask task) {
-    Random chance = new Random(SEED);
-    List<Judged> all = new ArrayList<>();
-    for (int i = 0; i < 20; i++) {
-      boolean early = i % 2 == 0;
-      Form form = form(early ? 0 : 8, chance);
-      var score = PanelScorer.score(task, read(task, UnitSystem.METRIC, form, chance).entry());
-      all.add(new Judged(task, early, score.practiceScore(), score.accepted()));
-    }
-    return all;
+  private static List<Judged> judged(PracticeTask task, int panelsBefore) {
+    var chance = new SplittableRandom(SEED);
+    return Stream.generate(() -> form(panelsBefore, chance))
+        .limit(MANY)
+        .map(form -> score(task, form, chance))
+        .map(score -> new Judged(score.practiceScore(), score.accepted()))
+        .toList();
   }
 
-  private static Form form(int panelsBefore, Random chance) {
+  private static PanelScore score(PracticeTask task, Form form, RandomGenerator chance) {
+    return PanelScorer.score(task, read(task, UnitSystem.METRIC, form, chance).entry());
+  }
+
+  private static Form form(int panelsBefore, RandomGenerator chance) {
     return Form.after(0.8, panelsBefore, Fault.values()[chance.nextInt(5)], chance);
   }
 
-  private static PanelReading read(PracticeTask task, UnitSystem units, Form form, Random chance) {
+  private static PanelReading read(
+      PracticeTask task, UnitSystem units, Form form, RandomGenerator chance) {
     var panel = new InventedPanel(new PanelDay(task, form, chance));
     return PanelReader.read(
         task, COURSE.measurands(), panel.typed(COURSE.measurands(), units), units);
@@ -93,11 +121,7 @@ class DemoScenarioTest {
     return some.stream().filter(Judged::accepted).count() / (double) some.size();
   }
 
-  private static double mean(List<Judged> all, boolean early) {
-    return all.stream()
-        .filter(j -> j.early() == early)
-        .mapToDouble(Judged::score)
-        .average()
-        .orElseThrow();
+  private static double mean(List<Judged> all) {
+    return all.stream().mapToDouble(Judged::score).average().orElseThrow();
   }
 }

@@ -9,6 +9,7 @@ import lapline.board.FindingCount;
 import lapline.board.LookAtBoard;
 import lapline.board.LookAtCohort;
 import lapline.board.Paged;
+import lapline.pages.Messages;
 import lapline.people.SignedIn;
 import lapline.signoff.Skill;
 
@@ -19,6 +20,8 @@ public class CohortPage {
   @Inject private SignedIn signedIn;
   @Inject private LookAtBoard board;
   @Inject private LookAtCohort cohort;
+  @Inject private Messages messages;
+  @Inject private TaskWords words;
   private int page = 1;
   private Paged<BoardRow> rows;
   private List<FindingCount> findings;
@@ -26,6 +29,14 @@ public class CohortPage {
   /** Refuses everybody else before anything is shown. */
   public void open() {
     getFindings();
+  }
+
+  public String getTitle() {
+    int people = getRows().paging().getCount();
+    return cohort
+        .mostOnTheWay(signedIn.person())
+        .map(w -> messages.say("board.cohort.title", words.skill(w.skill()), w.people(), people))
+        .orElseGet(() -> messages.say("board.cohort.title.none", people));
   }
 
   public Paged<BoardRow> getRows() {

@@ -52,6 +52,10 @@ public class SkillsBoardPage {
     return board.columns("");
   }
 
+  public String getWorkshop() {
+    return board.workshop(signedIn.person());
+  }
+
   /** For the print: a board on a wall has to say of when it is. */
   public Instant getNow() {
     return clock.instant();

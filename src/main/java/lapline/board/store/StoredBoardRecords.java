@@ -13,6 +13,7 @@ import lapline.board.BoardRecords;
 import lapline.board.Ending;
 import lapline.board.FindingCount;
 import lapline.board.Named;
+import lapline.board.OnTheWay;
 import lapline.board.PanelCount;
 import lapline.board.ReturnedPanel;
 import lapline.board.StuckLearner;
@@ -158,6 +159,21 @@ public class StoredBoardRecords implements BoardRecords {
             Map.of("workshop", workshop, "since", since)),
         0,
         most);
+  }
+
+  @Override
+  public List<OnTheWay> onTheWay(UUID workshop) {
+    return ask(
+            "select new lapline.board.OnTheWay(s.key.skill, count(s)) from StandingEntity s"
+                + " join PersonEntity p on p.id = s.key.person"
+                + " where s.workshop = :workshop and p.active = true and s.readySince is null"
+                + " and (s.lessonDone = true or s.examPassed = true or s.panelsCounting > 0)"
+                + " and not exists (select 1 from SignOffEntity o where o.person = s.key.person"
+                + " and o.skill = s.key.skill)"
+                + " group by s.key.skill order by count(s) desc, s.key.skill",
+            OnTheWay.class,
+            Map.of("workshop", workshop))
+        .getResultList();
   }
 
   @Override

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
 import lapline.trade.measure.Estimate;
 import lapline.trade.measure.MeasureException;
 import lapline.trade.measure.TargetRange;

@@ -1,0 +1,171 @@
+package lapline.board;
+
+import jakarta.persistence.EntityManager;
+import java.lang.reflect.Field;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import lapline.board.store.StoredBoardRecords;
+import lapline.content.ContentFiles;
+import lapline.people.PeopleRecords;
+import lapline.people.Person;
+import lapline.people.Role;
+import lapline.people.store.StoredPeopleRecords;
+import lapline.signoff.SignOffRecords;
+import lapline.signoff.Skills;
+import lapline.signoff.SkillsReader;
+import lapline.signoff.store.StoredSignOffRecords;
+import lapline.trade.measure.UnitSystem;
+import org.flywaydb.core.Flyway;
+import org.h2.jdbcx.JdbcDataSource;
+import org.hibernate.SessionFactory;
+import org.hibernate.cfg.Configuration;
+
+/** A workshop of any size in a database in memory, with what the boards are made of. */
+final class BoardShop implements AutoCloseable {
+  static final Instant NOW = Instant.parse("2031-03-04T14:05:00Z");
+  private static final UUID WORKSHOP = new UUID(0, 1);
+  private static final Path ROWS = Path.of("src/test/resources/lapline/board/many-rows.sql");
+
+  final Person instructor = person(Role.INSTRUCTOR);
+  final Person owner = person(Role.OWNER);
+  final LookAtBoard board;
+  final LookAtCohort cohort;
+  final SeeNeeds needs;
+  final SeeDue due;
+  final ShowTrainingRecord record;
+  private final SessionFactory factory;
+  private final EntityManager rows;
+
+  /** Fills a new database with so many learners, each with so many panels for each skill. */
+  static BoardShop of(int people, int panels) throws Exception {
+    JdbcDataSource database = new JdbcDataSource();
+    database.setUrl("jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1");
+    Flyway.configure()
+        .dataSource(database)
+        .locations("filesystem:src/main/resources/lapline/migrations")
+        .load()
+        .migrate();
+    String fill =
+        Files.readString(ROWS).replace(":people", "" + people).replace(":panels", "" + panels);
+    try (var connection = database.getConnection();
+        var statement = connection.createStatement()) {
+      statement.execute(fill);
+    }
+    return new BoardShop(database);
+  }
+
+  private BoardShop(JdbcDataSource database) throws Exception {
+    factory = hibernate(database);
+    rows = factory.createEntityManager();
+    BoardRecords records = with(new StoredBoardRecords());
+    SignOffRecords signOffs = with(new StoredSignOffRecords());
+    PeopleRecords people = with(new StoredPeopleRecords());
+    Skills skills =
+        new SkillsReader(Set.of("preparing", "masking", "coverage", "clear"))
+            .read(new ContentFiles(Path.of(".")));
+    Clock clock = Clock.fixed(NOW, ZoneOffset.UTC);
+    SkillMarks marks = new SkillMarks(signOffs, skills, clock);
+    board = new LookAtBoard(records, people, marks, clock);
+    cohort = new LookAtCohort(records, people, marks, clock);
+    needs = new SeeNeeds(records, skills, clock);
+    due = new SeeDue(records, clock);
+    record = new ShowTrainingRecord(records, signOffs, people, marks, clock);
+  }
+
+  /** The learner of this number, from 1. */
+  UUID learner(int number) {
+    return new UUID(1, number);
+  }
+
+  /** How many statements something takes, with nothing remembered from before. */
+  long statements(Runnable page) {
+    rows.clear();
+    factory.getStatistics().clear();
+    page.run();
+    return factory.getStatistics().getPrepareStatementCount();
+  }
+
+  @Override
+  public void close() {
+    rows.close();
+    factory.close();
+  }
+
+  private static SessionFactory hibernate(JdbcDataSource database) throws Exception {
+    Configuration configuration = new Configuration();
+    try (var files = Files.walk(Path.of("src/main/java"))) {
+      for (Path entity : files.filter(f -> f.toString().endsWith("Entity.java")).toList()) {
+        String name = Path.of("src/main/java").relativize(entity).toString();
+        configuration.addAnnotatedClass(
+            Class.forName(name.replace(".java", "").replace('/', '.').replace('\\', '.')));
+      }
+    }
+    configuration.getProperties().put("hibernate.connection.datasource", database);
+    Map<String, String> set =
+        Map.of(
+            "hibernate.generate_statistics", "true",
+            "hibernate.jpa.compliance.query", "false",
+            "hibernate.timezone.default_storage", "NORMALIZE_UTC",
+            "hibernate.jdbc.time_zone", "UTC",
+            "hibernate.default_batch_fetch_size", "50");
+    set.forEach(configuration::setProperty);
+    return configuration.buildSessionFactory();
+  }
+
+  /** Hands the records their database as the server does. */
+  private <T> T with(T records) throws ReflectiveOperationException {
+    Field field = records.getClass().getDeclaredField("rows");
+    field.setAccessible(true);
+    field.set(records, rows);
+    return records;
+  }
+
+  private static Person person(Role role) {
+    UUID id = new UUID(2, role.ordinal());
+    return new Person(
+        id,
+        WORKSHOP,
+        role.name(),
+        role.name(),
+        Set.of(role),
+        UnitSystem.METRIC,
+        ZoneOffset.UTC,
+        true);
+  }
+
+  /** Every board, by its name. */
+  Map<String, Runnable> pages() {
+    return Map.of(
+        "needs, eye",
+            () -> {
+              needs.counts(instructor);
+              needs.waiting(instructor, 1);
+            },
+        "needs, stuck", () -> needs.stuck(instructor, 1),
+        "needs, returned", () -> needs.returned(instructor, 1),
+        "cohort",
+            () -> {
+              board.rows(instructor, "", 1);
+              cohort.mostOnTheWay(instructor);
+              cohort.findings(instructor);
+            },
+        "skills board",
+            () -> {
+              board.countGood(owner, "");
+              board.rows(owner, "", 1);
+            },
+        "due",
+            () -> {
+              due.ending(owner, 90, 1);
+              List.of(30, 60, 90, 0).forEach(days -> due.count(owner, days));
+            },
+        "training record", () -> record.of(owner, learner(1)));
+  }
+}
