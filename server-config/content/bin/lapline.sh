@@ -40,12 +40,18 @@ before="$(wc -l <"$log" 2>/dev/null || echo 0)"
 why() {
   tail -n "+$((before + 1))" "$log" | grep -E 'Caused by|ERROR' | grep -v WFLYSRV0026 | tail -1
 }
+parent=$PPID
 (
-  until [ -e "$deployed.deployed" ]; do
-    kill -0 $$ 2>/dev/null || exit 0
+  # waits for the application, and after that for the end of the build that started it, if one did
+  while kill -0 $$ 2>/dev/null; do
     if [ -e "$deployed.failed" ]; then
       printf '\n  Lapline has not started. What stood in its way (all of it is in %s):\n  %s\n\n' "$log" "$(why)" >&2
       kill -TERM $$
+      exit 0
+    fi
+    if [ -n "${LAPLINE_ENDS_WITH_PARENT:-}" ]; then
+      kill -0 "$parent" 2>/dev/null || { kill -TERM $$; exit 0; }
+    elif [ -e "$deployed.deployed" ]; then
       exit 0
     fi
     sleep 1
