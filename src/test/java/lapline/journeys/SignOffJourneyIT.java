@@ -59,6 +59,7 @@ class SignOffJourneyIT extends Journey {
     isAccessible();
     pictures("decision-granted");
     String code = browser.findElement(By.cssSelector("dl.facts code")).getText();
+    signOut();
     boardSays("good until");
     checkSays(code, "This sign-off is good today");
 
