@@ -31,6 +31,10 @@ final class CriterionJudge {
 
   static Result judge(Criterion criterion, MeasuredPanel panel) {
     Measured measured = criterion.measure(panel);
+    List<Cell> gaps = new RecordGaps(panel.task(), panel.entry()).of(criterion, measured);
+    if (!gaps.isEmpty()) {
+      return notJudged(criterion, gaps.stream().map(Cell::key).toList());
+    }
     if (measured instanceof Missing missing) {
       return notJudged(criterion, missing.measurands());
     }

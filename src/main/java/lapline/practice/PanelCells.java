@@ -16,19 +16,21 @@ public final class PanelCells {
     List<Cell> all = new ArrayList<>();
     for (PracticeTask.Section section : task.sections()) {
       for (PracticeTask.Field field : section.fields()) {
-        measurands.find(field.measurand()).ifPresent(m -> all.addAll(of(task, field, m)));
+        if (measurands.find(field.measurand()).isPresent()) {
+          all.addAll(of(task, field));
+        }
       }
     }
     return all;
   }
 
   /** The cells of one field. */
-  public static List<Cell> of(PracticeTask task, PracticeTask.Field field, Measurand measurand) {
-    String id = measurand.id();
-    return switch (measurand.scope()) {
+  public static List<Cell> of(PracticeTask task, PracticeTask.Field field) {
+    String id = field.measurand();
+    return switch (field.scope()) {
       case PANEL -> List.of(Cell.panel(id));
       case PLACE -> places(task, field).stream().map(n -> Cell.place(id, n)).toList();
-      case COAT -> asked(measurand, task.coats()).mapToObj(c -> Cell.coat(id, c)).toList();
+      case COAT -> asked(field, task.coats()).mapToObj(c -> Cell.coat(id, c)).toList();
       case COAT_PLACE ->
           upTo(task.coats())
               .boxed()
@@ -37,8 +39,7 @@ public final class PanelCells {
       case PASS ->
           upTo(task.coats())
               .boxed()
-              .flatMap(
-                  c -> asked(measurand, task.passesPerCoat()).mapToObj(p -> Cell.pass(id, c, p)))
+              .flatMap(c -> asked(field, task.passesPerCoat()).mapToObj(p -> Cell.pass(id, c, p)))
               .toList();
       case STEP -> upTo(field.steps().size()).mapToObj(s -> Cell.step(id, s)).toList();
     };
@@ -52,8 +53,8 @@ public final class PanelCells {
   }
 
   /** Nothing lies between the first and what was before it. */
-  private static IntStream asked(Measurand measurand, int last) {
-    return IntStream.rangeClosed(measurand.between() ? 2 : 1, last);
+  private static IntStream asked(PracticeTask.Field field, int last) {
+    return IntStream.rangeClosed(field.between() ? 2 : 1, last);
   }
 
   private static IntStream upTo(int last) {

@@ -24,6 +24,11 @@ public record PanelEntry(SortedMap<Cell, Reading> readings) {
     return Optional.ofNullable(readings.get(cell));
   }
 
+  /** How many coats anything was written down about; 0 for none. */
+  public int coats() {
+    return readings.keySet().stream().mapToInt(Cell::coat).max().orElse(0);
+  }
+
   /** All readings of a measurand, in order of coat, pass, place and step. */
   public List<Reading> of(String measurand) {
     return readings.values().stream().filter(r -> r.cell().measurand().equals(measurand)).toList();

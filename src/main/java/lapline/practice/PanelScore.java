@@ -12,7 +12,7 @@ import lapline.trade.measure.Verdict;
  * are not part of it.
  *
  * @param practiceScore 0 to 100
- * @param accepted every critical criterion is met
+ * @param accepted every critical criterion is met, and nothing required was left unread
  * @param standing the criteria that keep it from being accepted
  * @param film the dry film as a field; null where the task measures none
  * @param scorer version of the scoring rules
@@ -35,8 +35,8 @@ public record PanelScore(
    * @param value best value in SI, with its standard uncertainty
    * @param points 0 to 1, what it gave of its weight in the practice score
    * @param instances the separate values, where there are several
-   * @param missing keys of the measurands that were wanted and not given; empty where the criterion
-   *     does not apply to this panel
+   * @param missing keys of the {@link Cell}s that were wanted and not given, without place or coat
+   *     where nothing was read at all; empty where the criterion does not apply to this panel
    * @param advice what would settle a doubtful verdict; null otherwise
    */
   public record Result(

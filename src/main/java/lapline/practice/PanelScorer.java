@@ -12,7 +12,7 @@ import lapline.trade.measure.Verdict;
  */
 public final class PanelScorer {
   /** Version of the rules below; kept with every score. */
-  public static final String VERSION = "1";
+  public static final String VERSION = "2";
 
   private PanelScorer() {}
 
@@ -20,10 +20,7 @@ public final class PanelScorer {
     MeasuredPanel panel = new MeasuredPanel(task, entry);
     List<Result> results = judge(panel);
     List<String> standing =
-        results.stream()
-            .filter(r -> r.criterion().critical() && !isMet(r) && r.applies())
-            .map(r -> r.criterion().id())
-            .toList();
+        results.stream().filter(r -> stands(task, r)).map(r -> r.criterion().id()).toList();
     return new PanelScore(
         practiceScore(results),
         standing.isEmpty() && results.stream().anyMatch(Result::judged),
@@ -37,6 +34,15 @@ public final class PanelScorer {
   /** The verdicts alone, without film and findings. */
   static List<Result> judge(MeasuredPanel panel) {
     return panel.task().criteria().stream().map(c -> CriterionJudge.judge(c, panel)).toList();
+  }
+
+  /** Critical and not sure to be met, or without a reading that the task requires. */
+  private static boolean stands(PracticeTask task, Result r) {
+    boolean critical = r.criterion().critical() && !isMet(r) && r.applies();
+    return critical
+        || r.missing().stream()
+            .map(cell -> task.field(Cell.of(cell).measurand()))
+            .anyMatch(field -> field.map(PracticeTask.Field::required).orElse(false));
   }
 
   private static boolean isMet(Result r) {

@@ -11,7 +11,8 @@ import java.util.Optional;
  * @param unit id of the unit it belongs to, such as {@code clear}
  * @param version short hash of the file's text
  * @param skill id of the skill it is evidence for
- * @param coats how many coats the task asks for; 0 where nothing is sprayed
+ * @param coats how many coats there is room for; 0 where nothing is sprayed
+ * @param coatsNeeded how many of them are sprayed at the least
  * @param passesPerCoat most passes a coat may have on the entry page; 0 where nothing is sprayed
  */
 public record PracticeTask(
@@ -23,6 +24,7 @@ public record PracticeTask(
     String purpose,
     PanelOutline panel,
     int coats,
+    int coatsNeeded,
     int passesPerCoat,
     List<String> prepare,
     List<String> cautions,
@@ -42,12 +44,27 @@ public record PracticeTask(
   /**
    * One measurand asked for.
    *
-   * @param required whether a panel can be scored without it
+   * @param scope how often it is read; null where nobody knows the measurand
+   * @param between whether it lies between a coat or pass and the one before
+   * @param required whether no panel can be scored without it
    * @param steps names of the steps for {@link Scope#STEP}; empty otherwise
    * @param places numbers of the places it is read at; empty for all places of the panel
+   * @param placesNeeded at how many of them it has to be read; 0 for all
    */
   public record Field(
-      String measurand, boolean required, List<String> steps, List<Integer> places) {}
+      String measurand,
+      Scope scope,
+      boolean between,
+      boolean required,
+      List<String> steps,
+      List<Integer> places,
+      int placesNeeded) {
+
+    /** A measurand asked for wherever it can be read, that a panel can be scored without. */
+    public static Field of(Measurand m) {
+      return new Field(m.id(), m.scope(), m.between(), false, List.of(), List.of(), 0);
+    }
+  }
 
   /** A rating an instructor gives by eye, from described anchors, worst first. */
   public record RubricItem(
@@ -84,6 +101,7 @@ public record PracticeTask(
         purpose,
         panel,
         coats,
+        coatsNeeded,
         passesPerCoat,
         prepare,
         cautions,

@@ -40,6 +40,7 @@ public final class PracticeTaskReader {
     PanelOutline panel = new PanelOutlineReader().read(root.map("panel"));
     List<Section> sections = root.list("sections").stream().map(s -> section(s, panel)).toList();
     List<Criterion> criteria = new CriterionReader(measurands).readAll(root.list("criteria"));
+    int coats = root.wholeNumber("coats", 0);
     PracticeTask task =
         new PracticeTask(
             id,
@@ -49,7 +50,8 @@ public final class PracticeTaskReader {
             root.text("skill"),
             root.text("purpose"),
             panel,
-            root.wholeNumber("coats", 0),
+            coats,
+            root.wholeNumber("coats-needed", coats),
             root.wholeNumber("passes-per-coat", 0),
             root.texts("prepare"),
             root.texts("cautions"),
@@ -76,13 +78,17 @@ public final class PracticeTaskReader {
   }
 
   private Field field(YamlNode node, PanelOutline panel) {
+    String id = node.text("measurand");
+    Optional<Measurand> measurand = measurands.find(id);
     Field field =
         new Field(
-            node.text("measurand"),
+            id,
+            measurand.map(Measurand::scope).orElse(null),
+            measurand.map(Measurand::between).orElse(false),
             node.yesNo("required", false),
             node.optionalTexts("steps"),
-            places(node, panel));
-    Optional<Measurand> measurand = measurands.find(field.measurand());
+            places(node, panel),
+            node.wholeNumber("places-needed", 0));
     if (measurand.isEmpty()) {
       node.problem(
           "there is no measurand '" + field.measurand() + "'",

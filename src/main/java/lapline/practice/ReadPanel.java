@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import lapline.people.NotFoundException;
@@ -57,9 +56,8 @@ public class ReadPanel {
     task.sections().stream()
         .flatMap(s -> s.fields().stream())
         .filter(PracticeTask.Field::required)
-        .filter(f -> reading.entry().of(f.measurand()).isEmpty())
         .filter(f -> problems.stream().noneMatch(p -> isOf(p, f)))
-        .forEach(f -> missing(task, f).ifPresent(problems::add));
+        .forEach(f -> problems.addAll(missing(task, f, reading.entry())));
     return problems;
   }
 
@@ -67,15 +65,16 @@ public class ReadPanel {
     return Cell.of(problem.cell()).measurand().equals(field.measurand());
   }
 
-  private Optional<FieldProblem> missing(PracticeTask task, PracticeTask.Field field) {
-    return tasks
-        .measurands()
-        .find(field.measurand())
-        .flatMap(
-            m ->
-                PanelCells.of(task, field, m).stream()
-                    .findFirst()
-                    .map(c -> FieldProblem.at(c, "entry.required", m.label())));
+  private List<FieldProblem> missing(
+      PracticeTask task, PracticeTask.Field field, PanelEntry entry) {
+    String label = tasks.measurands().require(field.measurand()).label();
+    if (entry.of(field.measurand()).isEmpty()) {
+      Cell first = PanelCells.of(task, field).get(0);
+      return List.of(FieldProblem.at(first, "entry.required", label));
+    }
+    return Gap.among(new RecordGaps(task, entry).of(field)).stream()
+        .map(gap -> FieldProblem.at(gap.first(), "entry.gap." + gap.kind(), gap.args(label)))
+        .toList();
   }
 
   /** How each reading was understood, by cell key, in the person's units. */

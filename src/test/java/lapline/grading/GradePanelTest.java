@@ -177,6 +177,7 @@ class GradePanelTest {
         "",
         new PanelOutline(0.6, 0.4, List.of(), List.of(), List.of()),
         1,
+        1,
         4,
         List.of(),
         List.of(),

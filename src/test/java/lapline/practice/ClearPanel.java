@@ -77,6 +77,12 @@ final class ClearPanel {
     return this;
   }
 
+  WrittenPanel written() {
+    WrittenPanel panel = WrittenPanel.under(TASK.id());
+    typed.forEach(panel::put);
+    return panel;
+  }
+
   PanelReading read() {
     return PanelReader.read(TASK, WrittenPanel.COURSE.measurands(), typed, UnitSystem.METRIC);
   }

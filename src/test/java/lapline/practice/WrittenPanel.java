@@ -3,6 +3,7 @@ package lapline.practice;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import lapline.content.ContentFile;
@@ -32,6 +33,7 @@ public final class WrittenPanel {
         features:
           - {id: primer, kind: spot, label: Primer, corners: [[250, 150], [350, 150], [350, 250], [250, 250]]}
       coats: 4
+      coats-needed: 1
       passes-per-coat: 4
       prepare: [Clean the panel.]
       cautions: [Read the data sheet.]
@@ -105,10 +107,13 @@ public final class WrittenPanel {
     StringBuilder fields = new StringBuilder();
     for (Measurand m : COURSE.measurands().all()) {
       String steps = m.id().equals("mix-amount") ? "Clear, Hardener, Reducer" : "A, B, C";
-      fields.append(
-          m.scope() == Scope.STEP
-              ? "      - {measurand: %s, steps: [%s]}%n".formatted(m.id(), steps)
-              : "      - {measurand: %s}%n".formatted(m.id()));
+      String more =
+          switch (m.scope()) {
+            case STEP -> ", steps: [" + steps + "]";
+            case PLACE -> ", places-needed: 1";
+            default -> "";
+          };
+      fields.append("      - {measurand: %s%s}%n".formatted(m.id(), more));
     }
     return fields.toString();
   }
@@ -129,6 +134,16 @@ public final class WrittenPanel {
   public WrittenPanel leaveOut(String measurand) {
     typed.keySet().removeIf(k -> Cell.of(k).measurand().equals(measurand));
     return this;
+  }
+
+  /** Cells of a measurand that something stands in. */
+  List<String> cellsOf(String measurand) {
+    return typed.keySet().stream().filter(k -> Cell.of(k).measurand().equals(measurand)).toList();
+  }
+
+  /** What stands in a cell. */
+  String typed(String cell) {
+    return typed.get(cell);
   }
 
   public PracticeTask task() {

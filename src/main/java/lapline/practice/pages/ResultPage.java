@@ -8,12 +8,15 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import lapline.pages.Once;
 import lapline.people.NotFoundException;
 import lapline.people.Person;
 import lapline.people.SignedIn;
 import lapline.practice.Attempt;
+import lapline.practice.Cell;
 import lapline.practice.FindAttempts;
+import lapline.practice.Gap;
 import lapline.practice.Measurand;
 import lapline.practice.PanelOutline;
 import lapline.practice.PanelScore;
@@ -142,11 +145,14 @@ public class ResultPage {
   public record Unjudged(String label, boolean critical, String wanted) {}
 
   private String wanted(PanelScore.Result result) {
-    return String.join(
-        ", ",
-        result.missing().stream()
-            .map(m -> tasks.measurands().find(m).map(Measurand::label).orElse(m))
-            .toList());
+    List<Cell> open = result.missing().stream().map(Cell::of).toList();
+    return Gap.among(open).stream().map(this::told).collect(Collectors.joining("; "));
+  }
+
+  private String told(Gap gap) {
+    String label =
+        tasks.measurands().find(gap.measurand()).map(Measurand::label).orElse(gap.measurand());
+    return say.writer().say("practice-result.gap." + gap.kind(), (Object[]) gap.args(label));
   }
 
   /** Begins the next panel of the task, with the change noted on it. */

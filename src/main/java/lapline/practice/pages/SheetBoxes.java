@@ -117,7 +117,7 @@ final class SheetBoxes {
   }
 
   private SheetTable.Row row(Field field, int columns, BiFunction<String, Integer, Cell> numbered) {
-    List<Cell> room = PanelCells.of(task, field, measurands.apply(field.measurand()));
+    List<Cell> room = PanelCells.of(task, field);
     List<Boolean> open =
         IntStream.rangeClosed(1, columns)
             .mapToObj(n -> room.contains(numbered.apply(field.measurand(), n)))

@@ -93,9 +93,7 @@ class PlacedReadingsTest {
 
   private PracticeTask task() {
     List<PracticeTask.Field> fields =
-        measurands.all().stream()
-            .map(m -> new PracticeTask.Field(m.id(), false, List.of(), List.of()))
-            .toList();
+        measurands.all().stream().map(PracticeTask.Field::of).toList();
     PanelOutline panel =
         new PanelOutline(
             0.3,
@@ -112,6 +110,7 @@ class PlacedReadingsTest {
         "clear",
         "",
         panel,
+        2,
         2,
         3,
         List.of(),

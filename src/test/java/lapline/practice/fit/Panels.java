@@ -88,6 +88,7 @@ final class Panels {
         "",
         panel,
         2,
+        2,
         12,
         List.of(),
         List.of(),

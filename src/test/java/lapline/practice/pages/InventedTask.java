@@ -24,6 +24,7 @@ final class InventedTask {
         "Lay two even coats of clear with the same spacing, distance and speed from edge to edge.",
         panel(),
         2,
+        2,
         8,
         List.of(
             "Panel keyed, cleaned and tacked.",
@@ -65,7 +66,9 @@ final class InventedTask {
     List<PracticeTask.Field> asked = new ArrayList<>();
     for (String id : fields) {
       List<String> steps = id.equals("parts") ? List.of("Clear", "Hardener", "Reducer") : List.of();
-      asked.add(new PracticeTask.Field(id, id.equals("after"), steps, List.of()));
+      Measurand m = measurand(id);
+      boolean needed = id.equals("after");
+      asked.add(new PracticeTask.Field(id, m.scope(), m.between(), needed, steps, List.of(), 0));
     }
     return new PracticeTask.Section(title, title, "", asked);
   }

@@ -1,0 +1,75 @@
+package lapline.practice;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Open places of one measurand that are told together: 'places 2, 4–14', or of a coat its places.
+ *
+ * @param cells in the order of the record; one or more
+ */
+public record Gap(List<Cell> cells) {
+
+  public Gap {
+    cells = List.copyOf(cells);
+  }
+
+  /** Open cells, told together where they are of one measurand and one coat's places. */
+  public static List<Gap> among(List<Cell> cells) {
+    Map<Cell, List<Cell>> together = new LinkedHashMap<>();
+    for (Cell cell : cells) {
+      Cell head = Cell.coat(cell.measurand(), cell.place() > 0 ? cell.coat() : 0);
+      together.computeIfAbsent(head, h -> new ArrayList<>()).add(cell);
+    }
+    return together.values().stream().map(Gap::new).toList();
+  }
+
+  public Cell first() {
+    return cells.get(0);
+  }
+
+  public String measurand() {
+    return first().measurand();
+  }
+
+  /** Last word of the message that tells it: what is open, in the plural where it is several. */
+  public String kind() {
+    boolean place = first().place() > 0;
+    boolean coat = first().coat() > 0;
+    String what = place ? coat ? "coat-place" : "place" : coat ? "coat" : "whole";
+    return cells.size() > 1 ? what + "s" : what;
+  }
+
+  /** What goes into the message: what was to be read, the open numbers, and of which coat. */
+  public String[] args(String label) {
+    return new String[] {label, numbers(), String.valueOf(first().coat())};
+  }
+
+  /** The open numbers, runs of three and more drawn together: '2, 4–14'. */
+  private String numbers() {
+    StringBuilder written = new StringBuilder();
+    for (int from = 0, to; from < cells.size(); from = to + 1) {
+      to = endOfRun(from);
+      written.append(from > 0 ? ", " : "").append(number(from));
+      if (to > from) {
+        written.append(to == from + 1 ? ", " : "–").append(number(to));
+      }
+    }
+    return written.toString();
+  }
+
+  private int endOfRun(int from) {
+    int to = from;
+    while (to + 1 < cells.size() && number(to + 1) == number(to) + 1) {
+      to++;
+    }
+    return to;
+  }
+
+  private int number(int index) {
+    Cell cell = cells.get(index);
+    return cell.place() > 0 ? cell.place() : cell.coat();
+  }
+}
