@@ -28,7 +28,7 @@ class EntryJourneyIT extends AtThePanel {
     isAccessible();
     picture("entry-390");
 
-    paste("r-film-before-at1", "101\t161\n102\t158,5\n100\t160\n");
+    paste("r-film-before-at1", "101\t161\n102\t158,5\n100\t160\n" + "100\t158\n".repeat(12));
     untilSays("r-film-after-at2", "158.5 µm");
     untilSaved();
     browser.navigate().refresh();

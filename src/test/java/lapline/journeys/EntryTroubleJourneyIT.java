@@ -64,8 +64,10 @@ class EntryTroubleJourneyIT extends AtThePanel {
     until(By.cssSelector(".errors"));
     assertThat(value("r-fan-width")).isEqualTo("10 in");
     assertThat(text()).contains("is needed before the panel can be scored");
-    write("r-film-before-at1", "100 um");
-    write("r-film-after-at1", "158 um");
+    for (int place = 1; place <= 15; place++) {
+      write("r-film-before-at" + place, "100 um");
+      write("r-film-after-at" + place, "158 um");
+    }
     press("save");
     untilText("Saved. You can go on later.");
     assertThat(value("r-film-after-at1")).isEqualTo("158 um");
@@ -92,8 +94,10 @@ class EntryTroubleJourneyIT extends AtThePanel {
   @Test
   void sent_twice_a_panel_is_scored_once() {
     begin("apprentice6");
-    write("r-film-before-at1", "100 um");
-    write("r-film-after-at1", "158 um");
+    for (int place = 1; place <= 15; place++) {
+      write("r-film-before-at" + place, "100 um");
+      write("r-film-after-at" + place, "158 um");
+    }
     untilSaved();
     Object answers =
         browser.executeAsyncScript(

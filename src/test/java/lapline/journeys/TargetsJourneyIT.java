@@ -84,8 +84,10 @@ class TargetsJourneyIT extends AtThePanel {
     assertThat(row("Inlet pressure")).contains("179.3").contains("Gun 7, clear tip");
     open("/learn/entry?" + attempt);
     write("r-gun-pressure", "27.5 psi");
-    write("r-film-before-at1", "100 um");
-    write("r-film-after-at1", "158 um");
+    for (int place = 1; place <= 15; place++) {
+      write("r-film-before-at" + place, "100 um");
+      write("r-film-after-at" + place, "158 um");
+    }
     untilSaved();
     press("score");
     waiting().until(d -> d.getCurrentUrl().contains("/learn/result"));
