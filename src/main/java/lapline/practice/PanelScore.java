@@ -11,7 +11,7 @@ import lapline.trade.measure.Verdict;
  * sign-off, a practice score that moves smoothly, and the likely causes. Rubric and defect marks
  * are not part of it.
  *
- * @param practiceScore 0 to 100
+ * @param practiceScore 0 to 100, in whole points rounded down
  * @param accepted every critical criterion is met, and nothing required was left unread
  * @param standing the criteria that keep it from being accepted
  * @param film the dry film as a field; null where the task measures none

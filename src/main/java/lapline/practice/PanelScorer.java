@@ -22,7 +22,7 @@ public final class PanelScorer {
     List<String> standing =
         results.stream().filter(r -> stands(task, r)).map(r -> r.criterion().id()).toList();
     return new PanelScore(
-        practiceScore(results),
+        PracticeScore.of(results),
         standing.isEmpty() && results.stream().anyMatch(Result::judged),
         standing,
         results,
@@ -47,19 +47,6 @@ public final class PanelScorer {
 
   private static boolean isMet(Result r) {
     return r.judged() && r.verdict() == Verdict.MET;
-  }
-
-  /** Weighted mean of the points of what was judged, 0 to 100; 0 when nothing was. */
-  static double practiceScore(List<Result> results) {
-    double weights = 0;
-    double points = 0;
-    for (Result r : results) {
-      if (r.judged()) {
-        weights += r.criterion().weight();
-        points += r.criterion().weight() * r.points();
-      }
-    }
-    return weights == 0 ? 0 : 100 * points / weights;
   }
 
   /** A blend has no one film over its panel: it is meant to run out. */

@@ -13,7 +13,7 @@ class ClearPanelProperties {
 
   private static double score(double film, double unevenness) {
     PanelEntry entry = ClearPanel.good().film(film, unevenness).read().entry();
-    return PanelScorer.practiceScore(PanelScorer.judge(new MeasuredPanel(ClearPanel.TASK, entry)));
+    return PracticeScore.smooth(PanelScorer.judge(new MeasuredPanel(ClearPanel.TASK, entry)));
   }
 
   @Test

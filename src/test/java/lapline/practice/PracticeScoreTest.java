@@ -1,0 +1,62 @@
+package lapline.practice;
+
+import static lapline.practice.WrittenPanel.criterion;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+/** No panel with a needed criterion missed or in doubt reads like a good one. */
+class PracticeScoreTest {
+  private static final String PRESSURE =
+      criterion(
+          "pressure", "gun-pressure", "150 to 180 kPa", "critical: yes, weight: 1, fade: 9 kPa");
+  private static final String FLUID =
+      criterion("fluid", "fluid-turns", "2 to 3", "weight: 20, fade: 0.5");
+
+  private static double score(String pressure, String turns) {
+    return WrittenPanel.against(PRESSURE, FLUID)
+        .put("gun-pressure", pressure)
+        .put("fluid-turns", turns)
+        .score()
+        .practiceScore();
+  }
+
+  @Test
+  void everything_met_is_a_hundred() {
+    assertThat(score("165 kPa", "2.5")).isEqualTo(100);
+  }
+
+  @Test
+  void a_critical_criterion_missed_bounds_the_score_though_it_weighs_little() {
+    assertThat(score("190 kPa", "2.5")).isBetween(70.0, PracticeScore.MISSED);
+    assertThat(score("260 kPa", "2.5")).isLessThanOrEqualTo(score("190 kPa", "2.5"));
+  }
+
+  @Test
+  void in_doubt_or_not_judged_it_stays_below_what_sure_work_gets() {
+    assertThat(score("178 kPa", "2.5")).isBetween(PracticeScore.MISSED, PracticeScore.DOUBTFUL);
+    assertThat(score("", "2.5")).isEqualTo(PracticeScore.DOUBTFUL);
+  }
+
+  @Test
+  void with_the_same_fault_better_work_still_scores_higher() {
+    assertThat(score("190 kPa", "2.5")).isGreaterThan(score("190 kPa", "3.3"));
+  }
+
+  @Test
+  void it_is_rounded_down_and_no_hundred_while_anything_judged_is_not_met() {
+    assertThat(score("165 kPa", "3")).isLessThan(100).isEqualTo(Math.floor(score("165 kPa", "3")));
+  }
+
+  @Test
+  void a_kilopascal_nearer_never_costs_and_a_tenth_moves_it_little() {
+    double before = 0;
+    for (double kPa = 195; kPa > 165; kPa -= 0.1) {
+      WrittenPanel panel = WrittenPanel.against(PRESSURE, FLUID);
+      panel.put("gun-pressure", kPa + " kPa").put("fluid-turns", "2.5");
+      double now = PracticeScore.smooth(panel.score().results());
+      assertThat(now).as(kPa + " kPa").isBetween(before - 1e-9, kPa > 194.9 ? 100 : before + 1);
+      before = now;
+    }
+  }
+}
