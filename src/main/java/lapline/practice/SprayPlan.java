@@ -119,6 +119,11 @@ public record SprayPlan(
     return overlap() >= -1 && overlap() <= 0.95;
   }
 
+  /** Wet film that one single pass leaves over the width of its fan, on the mean, metres. */
+  public double passFilm() {
+    return wetFilm * spacing / fanWidth;
+  }
+
   /** Dry film of all coats, metres. */
   public double dryFilm() {
     return coats * new VolumeSolids(solids).thinnedBy(reducer).dryFrom(wetFilm);

@@ -13,7 +13,6 @@ import lapline.pages.drawing.SvgWriter;
 import lapline.people.pages.Quantities;
 import lapline.practice.SprayPlan;
 import lapline.practice.SprayPlan.Thing;
-import lapline.trade.measure.Dimension;
 import lapline.trade.measure.QuantityReader;
 import lapline.trade.measure.QuantityWriter;
 import lapline.trade.measure.ReadQuantity;
@@ -40,10 +39,8 @@ public class WhatIfPage {
    *
    * @param problem in words; empty where it was understood
    */
-  public record Field(String id, String labelKey, String unit, String typed, String problem) {}
-
-  /** One line of the answer. */
-  public record Line(String labelKey, String now, String then) {}
+  public record Field(
+      String id, String labelKey, String unit, String typed, WhatIfSlider slider, String problem) {}
 
   @PostConstruct
   void read() {
@@ -75,12 +72,15 @@ public class WhatIfPage {
   }
 
   private Field field(String id, Thing thing, String typed) {
+    String problem = problem(thing, typed);
+    double at = problem.isEmpty() ? value(thing, typed) : USUAL.get(thing);
     return new Field(
         id,
         "what-if." + id(thing),
         quantities.unit(thing.dimension()),
         typed,
-        problem(thing, typed));
+        WhatIfSlider.of(thing, at, quantities.units()),
+        problem);
   }
 
   private String problem(Thing thing, String typed) {
@@ -114,33 +114,20 @@ public class WhatIfPage {
     return then != null && !isAnswered();
   }
 
-  public List<Line> getLines() {
-    PhraseWriter words = say.writer();
-    List<Line> lines = new ArrayList<>();
-    lines.add(line("what-if.answer.wet", SprayPlan::wetFilm, Dimension.FILM, words));
-    lines.add(line("what-if.answer.dry", SprayPlan::dryFilm, Dimension.FILM, words));
-    lines.add(line("what-if.answer.overlap", SprayPlan::overlap, Dimension.SHARE, words));
-    lines.add(line("what-if.answer.spread", p -> p.ripple().variation(), Dimension.SHARE, words));
-    lines.add(line("what-if.answer.evenness", p -> p.ripple().evenness(), Dimension.SHARE, words));
-    return lines;
+  public List<WhatIfAnswer.Line> getLines() {
+    return answer().lines();
   }
 
-  private Line line(
-      String key,
-      java.util.function.ToDoubleFunction<SprayPlan> value,
-      Dimension dimension,
-      PhraseWriter words) {
-    return new Line(
-        key,
-        words.quantity(value.applyAsDouble(now), dimension),
-        words.quantity(value.applyAsDouble(then), dimension));
+  public List<String> getNotes() {
+    return answer().notes();
   }
 
   public String getTitle() {
-    PhraseWriter words = say.writer();
-    return isAnswered()
-        ? words.say("what-if.title.answer", words.quantity(then.dryFilm(), Dimension.FILM))
-        : words.say("what-if.title");
+    return isAnswered() ? answer().title() : say.writer().say("what-if.title");
+  }
+
+  private WhatIfAnswer answer() {
+    return new WhatIfAnswer(now, then, say.writer());
   }
 
   public String getSvg() {
