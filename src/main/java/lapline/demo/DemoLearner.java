@@ -16,11 +16,11 @@ final class DemoLearner {
   /** Who planned so many panels of a unit goes on to its exam. */
   private static final int ENOUGH = 6;
 
-  /** From the task sheet to the score, and then to the bench. */
-  private static final Duration A_PANEL = Duration.ofHours(5);
+  /** Days between panels that somebody does to have a sign-off renewed. */
+  private static final int RENEWAL_DAYS = 4;
 
-  /** So long a panel waits for an instructor. */
-  private static final Duration BENCH = Duration.ofDays(3);
+  /** What is left of a weakness after many panels. */
+  private static final double PRACTISED = 0.02;
 
   private final DemoDesk desk;
   private final DemoStaff staff;
@@ -32,26 +32,32 @@ final class DemoLearner {
   private final DemoGrading grading;
   private final DemoSignOffs signOffs;
 
+  private final DemoDays days;
+
   private int written;
+  private Instant finished;
 
   /**
    * @param gunCard of the gun that every second apprentice takes to clear
+   * @param now where the story ends
    */
-  DemoLearner(DemoDesk desk, DemoStaff staff, DemoChapter chapter, UUID gunCard) {
+  DemoLearner(DemoDesk desk, DemoStaff staff, DemoChapter chapter, UUID gunCard, Instant now) {
     this.desk = desk;
     this.staff = staff;
     this.chapter = chapter;
     this.plan = chapter.plan();
     this.learner = staff.apprentice(plan.number());
     this.gunCard = plan.number() % 2 == 0 ? gunCard : null;
+    this.days = new DemoDays(new ShopHours(learner.zone()), now);
+    this.finished = now.minus(Duration.ofDays(1));
     this.panels = new DemoPanels(desk);
     this.grading = new DemoGrading(desk);
     this.signOffs = new DemoSignOffs(desk, staff.examiner());
   }
 
   /** Lesson, panels, exam and, where planned, the decision; then what is left lying today. */
-  void study(Instant now) {
-    begin(now);
+  void study() {
+    begin();
     List<PracticeTask> tasks = desk.tasks.ofUnit(chapter.unit());
     DemoLessons lessons = new DemoLessons(desk);
     lessons.read(learner, chapter.unit());
@@ -59,74 +65,75 @@ final class DemoLearner {
     for (int i = 0; i < forms.size(); i++) {
       // who is stuck stays with the unit's first task; the others go through all of them
       int task = plan.stuck(chapter.number()) ? 0 : i * tasks.size() / forms.size();
-      panel(tasks.get(task), forms.get(i), now);
+      panel(tasks.get(task), forms.get(i));
     }
     if (forms.size() >= ENOUGH) {
+      desk.clock.set(days.exam(desk.clock.instant()));
       lessons.pass(learner, chapter.unit(), (plan.number() + chapter.number()) % 4 == 3);
-      more(tasks.get(tasks.size() - 1), now);
+      more(tasks.get(tasks.size() - 1));
     }
     if (chapter.isSigned()) {
       desk.clock.pass(Duration.ofHours(20));
       signOffs.decide(learner, chapter.unit());
     }
     if (chapter.isLatest()) {
-      leave(tasks.get(0), now);
+      renew(tasks.get(tasks.size() - 1));
+      leave(tasks.get(0));
+    }
+  }
+
+  /** Who was signed off long ago shows again that the skill is there. */
+  private void renew(PracticeTask task) {
+    for (int left = plan.renewing(); left > 0; left--) {
+      desk.clock.set(days.now().minus(Duration.ofDays((long) RENEWAL_DAYS * left)));
+      panel(task, new Form(PRACTISED, plan.fault()));
     }
   }
 
   /** Who worked yesterday has a panel half written down today; one sign-off is suspended. */
-  private void leave(PracticeTask task, Instant now) {
+  private void leave(PracticeTask task) {
     if (plan.ended() < 2) {
-      desk.clock.set(now.minus(Duration.ofHours(2)));
+      desk.clock.set(days.draft(finished));
       panels.leaveDraft(learner, task, new Form(0.3, plan.fault()));
     }
     if (plan.suspended()) {
-      desk.clock.set(now.minus(Duration.ofDays(5)));
+      desk.clock.set(days.now().minus(Duration.ofDays(5)));
       signOffs.suspend(learner, chapter.unit());
     }
   }
 
   /** Units lie so that the last panel of the last one was done when the plan says. */
-  private void begin(Instant now) {
+  private void begin() {
     int after = plan.panels().stream().skip(chapter.number()).mapToInt(Integer::intValue).sum();
     Duration before = plan.between().multipliedBy(after).plus(Duration.ofDays(plan.ended()));
-    desk.clock.set(now.minus(before).minus(Duration.ofHours(2)));
+    desk.clock.set(days.now().minus(before).minus(Duration.ofHours(2)));
   }
 
-  private void panel(PracticeTask task, Form form, Instant now) {
-    Instant began = inShopHours(now);
+  private void panel(PracticeTask task, Form form) {
+    Instant began = days.panel(desk.clock.instant(), desk.chance);
     desk.clock.set(began);
     UUID card = task.coats() > 0 && task.unit().equals("clear") ? gunCard : null;
     written++;
     ScoreAttempt.Scored scored =
         panels.score(learner, task, form, card, chapter.submitKey(written), written == 1);
+    finished = desk.clock.instant();
     desk.clock.pass(Duration.ofHours(3));
-    boolean waits = desk.clock.instant().isAfter(now.minus(BENCH));
-    if (!waits && desk.chance.nextDouble() < 0.85) {
+    if (!days.waitsForTheBench(desk.clock.instant()) && desk.chance.nextDouble() < 0.85) {
       grading.grade(staff.instructor(desk.chance), scored.attempt(), task);
     }
     desk.clock.set(began.plus(plan.between().multipliedBy(9).dividedBy(10)));
   }
 
-  private void more(PracticeTask task, Instant now) {
-    for (int i = 0; i < MOST_EXTRA && !isEnough(now); i++) {
-      Instant began = inShopHours(now);
-      panel(task, new Form(0.02, plan.fault()), now);
-      desk.clock.set(began.plus(Duration.ofHours(5)));
+  private void more(PracticeTask task) {
+    for (int i = 0; i < MOST_EXTRA && !isEnough(); i++) {
+      panel(task, new Form(PRACTISED, plan.fault()));
+      desk.clock.set(finished.plus(Duration.ofHours(4)));
     }
   }
 
-  /** Nothing is begun that could not be finished by now. */
-  private Instant inShopHours(Instant now) {
-    Instant wanted = desk.clock.instant();
-    Instant open = new ShopHours(learner.zone()).next(wanted, desk.chance);
-    return open.isBefore(now.minus(A_PANEL)) ? open : wanted;
-  }
-
   /** All there for the examiner; or so late that the rest waits for the bench. */
-  private boolean isEnough(Instant now) {
-    boolean late = desk.clock.instant().isAfter(now.minus(BENCH));
-    return late || isComplete();
+  private boolean isEnough() {
+    return days.waitsForTheBench(desk.clock.instant()) || isComplete();
   }
 
   private boolean isComplete() {

@@ -12,8 +12,9 @@ import java.util.random.RandomGenerator;
  * @param panels how many panels they did, by unit in the course's order
  * @param ended how many days ago they did the last of them
  * @param signedUnits for how many units, from the first, an examiner decides when all is there
+ * @param renewing how many panels they have done lately towards a renewal of the last of them
  */
-record DemoPlan(int number, List<Integer> panels, int ended, int signedUnits) {
+record DemoPlan(int number, List<Integer> panels, int ended, int signedUnits, int renewing) {
   private static final int DAYS_PER_PANEL = 6;
 
   /** Who makes the same mistake panel after panel in the latest unit. */
@@ -21,23 +22,23 @@ record DemoPlan(int number, List<Integer> panels, int ended, int signedUnits) {
 
   private static final int SUSPENDED = 14;
 
-  /** The fourteen; the last four were trained before, so that sign-offs end soon or have ended. */
+  /** The fourteen; the last five were trained before, so that sign-offs end soon or have ended. */
   static final List<DemoPlan> ALL =
       List.of(
-          new DemoPlan(1, List.of(2), 1, 0),
-          new DemoPlan(2, List.of(5, 1), 0, 0),
-          new DemoPlan(3, List.of(7, 3), 2, 1),
-          new DemoPlan(4, List.of(8, 7, 3), 1, 1),
-          new DemoPlan(5, List.of(7, 7, 4), 0, 2),
-          new DemoPlan(6, List.of(8, 7, 8, 1), 1, 2),
-          new DemoPlan(7, List.of(7, 7, 8, 3), 3, 3),
-          new DemoPlan(8, List.of(7, 7, 8, 6), 0, 3),
-          new DemoPlan(9, List.of(7, 7, 8, 11), 4, 3),
-          new DemoPlan(10, List.of(7, 7, 8, 11), 6, 3),
-          new DemoPlan(11, List.of(7, 7, 8, 11), 343, 4),
-          new DemoPlan(12, List.of(7, 7, 8, 11), 295, 4),
-          new DemoPlan(13, List.of(7, 7, 8, 11), 380, 4),
-          new DemoPlan(14, List.of(7, 7, 8, 11), 60, 4));
+          new DemoPlan(1, List.of(2), 1, 0, 0),
+          new DemoPlan(2, List.of(5, 1), 0, 0, 0),
+          new DemoPlan(3, List.of(7, 3), 2, 1, 0),
+          new DemoPlan(4, List.of(8, 7, 3), 1, 1, 0),
+          new DemoPlan(5, List.of(7, 7, 4), 0, 2, 0),
+          new DemoPlan(6, List.of(8, 7, 8, 1), 1, 2, 0),
+          new DemoPlan(7, List.of(7, 7, 8, 3), 3, 3, 0),
+          new DemoPlan(8, List.of(7, 7, 8, 6), 0, 3, 0),
+          new DemoPlan(9, List.of(7, 7, 8, 11), 4, 3, 0),
+          new DemoPlan(10, List.of(7, 7, 8, 11), 318, 4, 2),
+          new DemoPlan(11, List.of(7, 7, 8, 11), 343, 4, 6),
+          new DemoPlan(12, List.of(7, 7, 8, 11), 295, 4, 0),
+          new DemoPlan(13, List.of(7, 7, 8, 11), 380, 4, 0),
+          new DemoPlan(14, List.of(7, 7, 8, 11), 60, 4, 0));
 
   int allPanels() {
     return panels.stream().mapToInt(Integer::intValue).sum();

@@ -44,11 +44,11 @@ public class DemoScenario {
     UUID gunCard = stages.call(() -> setUp.gunCard(now.minus(Duration.ofDays(700))));
     for (DemoChapter chapter : left) {
       desk.open(now, chapter.chance());
-      var learner = new DemoLearner(desk, staff, chapter, gunCard);
+      var learner = new DemoLearner(desk, staff, chapter, gunCard, now);
       boolean end = chapter.equals(left.get(left.size() - 1));
       stages.run(
           () -> {
-            learner.study(now);
+            learner.study();
             if (end) {
               setUp.ownTarget(now.minus(Duration.ofHours(1)));
             }

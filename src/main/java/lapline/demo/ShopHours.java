@@ -25,6 +25,19 @@ record ShopHours(ZoneId zone) {
         : opened.toInstant();
   }
 
+  /** The moment asked for, or shortly before the shop began no more panels. */
+  Instant last(Instant wanted) {
+    ZonedDateTime at = wanted.atZone(zone);
+    if (isOpen(at)) {
+      return wanted;
+    }
+    ZonedDateTime day = at.toLocalTime().isBefore(LATEST) ? at.minusDays(1) : at;
+    ZonedDateTime closing = day.with(LATEST).minusMinutes(20);
+    return closing.getDayOfWeek() == DayOfWeek.SUNDAY
+        ? closing.minusDays(1).toInstant()
+        : closing.toInstant();
+  }
+
   private static boolean isOpen(ZonedDateTime at) {
     LocalTime time = at.toLocalTime();
     return at.getDayOfWeek() != DayOfWeek.SUNDAY && !time.isBefore(OPENS) && time.isBefore(LATEST);

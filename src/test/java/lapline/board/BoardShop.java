@@ -28,7 +28,7 @@ import org.hibernate.SessionFactory;
 import org.hibernate.cfg.Configuration;
 
 /** A workshop of any size in a database in memory, with what the boards are made of. */
-final class BoardShop implements AutoCloseable {
+public final class BoardShop implements AutoCloseable {
   static final Instant NOW = Instant.parse("2031-03-04T14:05:00Z");
   private static final UUID WORKSHOP = new UUID(0, 1);
   private static final Path ROWS = Path.of("src/test/resources/lapline/board/many-rows.sql");
@@ -40,11 +40,12 @@ final class BoardShop implements AutoCloseable {
   final SeeNeeds needs;
   final SeeDue due;
   final ShowTrainingRecord record;
+  private final PeopleRecords people;
   private final SessionFactory factory;
   private final EntityManager rows;
 
   /** Fills a new database with so many learners, each with so many panels for each skill. */
-  static BoardShop of(int people, int panels) throws Exception {
+  public static BoardShop of(int people, int panels) throws Exception {
     JdbcDataSource database = new JdbcDataSource();
     database.setUrl("jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1");
     Flyway.configure()
@@ -66,7 +67,7 @@ final class BoardShop implements AutoCloseable {
     rows = factory.createEntityManager();
     BoardRecords records = with(new StoredBoardRecords());
     SignOffRecords signOffs = with(new StoredSignOffRecords());
-    PeopleRecords people = with(new StoredPeopleRecords());
+    people = with(new StoredPeopleRecords());
     Skills skills =
         new SkillsReader(Set.of("preparing", "masking", "coverage", "clear"))
             .read(new ContentFiles(Path.of(".")));
@@ -86,9 +87,8 @@ final class BoardShop implements AutoCloseable {
 
   /** How many statements something takes, with nothing remembered from before. */
   long statements(Runnable page) {
-    rows.clear();
     factory.getStatistics().clear();
-    page.run();
+    afresh(page);
     return factory.getStatistics().getPrepareStatementCount();
   }
 
@@ -140,8 +140,19 @@ final class BoardShop implements AutoCloseable {
         true);
   }
 
+  /** The least that can be asked: one row by its key. */
+  public Runnable onePerson() {
+    return () -> people.person(learner(1)).orElseThrow();
+  }
+
+  /** Does something with nothing remembered from before. */
+  public void afresh(Runnable page) {
+    rows.clear();
+    page.run();
+  }
+
   /** Every board, by its name. */
-  Map<String, Runnable> pages() {
+  public Map<String, Runnable> pages() {
     return Map.of(
         "needs, eye",
             () -> {

@@ -20,6 +20,7 @@ import java.util.Random;
 import java.util.UUID;
 import javax.imageio.ImageIO;
 import lapline.content.Json;
+import lapline.lessons.Unit;
 import lapline.people.ChangeAccount;
 import lapline.people.LookAfterPeople;
 import lapline.people.Passwords;
@@ -36,7 +37,7 @@ import lapline.practice.photographs.LookAfterPhotographs;
  */
 @WebServlet("/arrange")
 public class ArrangeWorkshop extends HttpServlet {
-  private static final DemoPlan PLAN = new DemoPlan(5, List.of(7, 7, 3), 0, 1);
+  private static final DemoPlan PLAN = new DemoPlan(1, List.of(7, 7, 3), 0, 1, 0);
 
   /** Where the ids of things are found, by kind. */
   private static final Map<String, String> THINGS =
@@ -109,18 +110,16 @@ public class ArrangeWorkshop extends HttpServlet {
     Person grader = people.the("grader");
     Person learner = people.the("apprentice");
     DemoSetUp setUp = new DemoSetUp(desk, grader);
-    UUID card = stages.call(() -> setUp.gunCards(now.minusSeconds(86_400L * 300)));
+    UUID card = stages.call(() -> setUp.gunCard(now.minusSeconds(86_400L * 300)));
     DemoStaff staff = new DemoStaff(people.the("examiner"), List.of(grader), List.of(learner));
-    DemoLearner story = new DemoLearner(desk, staff, PLAN, learner, card);
+    List<String> units = desk.curriculum.units().stream().map(Unit::id).toList();
     for (int i = 0; i < PLAN.panels().size(); i++) {
-      int unit = i;
-      stages.run(() -> story.study(unit, desk.curriculum.units().get(unit).id(), now));
+      DemoChapter chapter = new DemoChapter(PLAN, i, units.get(i));
+      stages.run(() -> new DemoLearner(desk, staff, chapter, card, now).study());
     }
     stages.run(() -> setUp.ownTarget(now.minusSeconds(3600)));
     mustWaitForADecision(people);
-    String third = desk.curriculum.units().get(2).id();
-    stages.run(() -> story.leaveDraft(third, now));
-    desk.draw.run(learner, third);
+    desk.draw.run(learner, units.get(2));
     photograph(people.workshop().id(), learner);
   }
 

@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Somebody who asks for addresses without a browser, with the cookies of one. */
-final class Caller {
+public final class Caller {
   static final String URL = System.getProperty("lapline.url", "http://localhost:9080");
   private static final Pattern VIEW =
       Pattern.compile("name=\"jakarta.faces.ViewState\"[^>]*value=\"([^\"]*)\"");
@@ -23,13 +23,13 @@ final class Caller {
   private final HttpClient http = HttpClient.newBuilder().cookieHandler(cookies).build();
 
   /** What came back. */
-  record Answer(int status, String text, java.net.http.HttpHeaders headers) {
-    String header(String name) {
+  public record Answer(int status, String text, java.net.http.HttpHeaders headers) {
+    public String header(String name) {
       return headers.firstValue(name).orElse("");
     }
   }
 
-  static Caller signedIn(String name, String password) {
+  public static Caller signedIn(String name, String password) {
     Caller visitor = new Caller();
     Answer answer = visitor.signIn(name, password);
     if (answer.status() != 302) {
@@ -58,7 +58,7 @@ final class Caller {
             view.group(1)));
   }
 
-  Answer get(String path) {
+  public Answer get(String path) {
     return send(request(path).GET());
   }
 

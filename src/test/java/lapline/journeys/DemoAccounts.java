@@ -6,10 +6,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** The password that the demo workshop drew when it was made. */
-final class DemoAccounts {
+public final class DemoAccounts {
   private DemoAccounts() {}
 
-  static String password() {
+  public static String password() {
     Path file =
         Path.of(System.getProperty("lapline.test.data", "target/test-data"), "demo-accounts.txt");
     try {

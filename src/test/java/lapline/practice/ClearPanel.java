@@ -5,8 +5,8 @@ import java.util.TreeMap;
 import lapline.trade.measure.UnitSystem;
 
 /** The readings of an invented panel of two coats of clear, well sprayed until told otherwise. */
-final class ClearPanel {
-  static final PracticeTask TASK = WrittenPanel.COURSE.find("clear/two-coats").orElseThrow();
+public final class ClearPanel {
+  public static final PracticeTask TASK = WrittenPanel.COURSE.find("clear/two-coats").orElseThrow();
 
   /** A hand is not a machine: film over the mean at places 1 to 15, micrometres. */
   private static final double[] HAND = {
@@ -17,7 +17,7 @@ final class ClearPanel {
 
   private ClearPanel() {}
 
-  static ClearPanel good() {
+  public static ClearPanel good() {
     ClearPanel panel = new ClearPanel();
     panel.gunMixAndClimate();
     panel.passes();
@@ -58,7 +58,7 @@ final class ClearPanel {
    * @param mean of the clear, micrometres
    * @param unevenness 1 for a good hand, 0 for the same film everywhere
    */
-  ClearPanel film(double mean, double unevenness) {
+  public ClearPanel film(double mean, double unevenness) {
     for (int place = 1; place <= HAND.length; place++) {
       double before = 80 + place % 4;
       put("film-before.at" + place, before + " µm");
@@ -83,11 +83,11 @@ final class ClearPanel {
     return panel;
   }
 
-  PanelReading read() {
+  public PanelReading read() {
     return PanelReader.read(TASK, WrittenPanel.COURSE.measurands(), typed, UnitSystem.METRIC);
   }
 
-  PanelScore score() {
+  public PanelScore score() {
     PanelReading reading = read();
     if (!reading.problems().isEmpty()) {
       throw new IllegalStateException(reading.problems().toString());
