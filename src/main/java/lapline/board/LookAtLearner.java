@@ -98,7 +98,7 @@ public class LookAtLearner {
   private UnitView view(Person person, Unit unit, LessonProgress progress) {
     AttemptQuery all = AttemptQuery.of(person.workshop(), 0, LAST_PANELS).by(person.id());
     Skill skill = skills.find(unit.skill()).orElseThrow(NotFoundException::new);
-    Evidence evidence = gather.of(person.id(), person.workshop(), skill);
+    Evidence evidence = gather.of(person.id(), person.workshop(), skill, clock.instant());
     List<Attempt> panels = attempts.page(all.towards(unit.skill()));
     Optional<Attempt> draft = panels.stream().filter(Attempt::isDraft).findFirst();
     Optional<SignOff> signOff = signOffs.latest(person.id(), skill.id());

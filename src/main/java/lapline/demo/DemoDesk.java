@@ -74,7 +74,7 @@ class DemoDesk {
     learning(standings::advanced);
     practising(standings::advanced);
     decide = new DecideSkill(skills, standings, signOffs, gradings, people, clock, chance);
-    change = new ChangeSignOff(signOffs, clock);
+    change = new ChangeSignOff(signOffs, skills, standings, clock);
   }
 
   private void learning(Advances advances) {

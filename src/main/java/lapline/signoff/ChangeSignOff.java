@@ -18,13 +18,18 @@ import lapline.signoff.Step.Kind;
 @ApplicationScoped
 public class ChangeSignOff {
   private SignOffRecords records;
+  private Skills skills;
+  private KeepStandings standings;
   private Clock clock;
 
   protected ChangeSignOff() {}
 
   @Inject
-  public ChangeSignOff(SignOffRecords records, Clock clock) {
+  public ChangeSignOff(
+      SignOffRecords records, Skills skills, KeepStandings standings, Clock clock) {
     this.records = records;
+    this.skills = skills;
+    this.standings = standings;
     this.clock = clock;
   }
 
@@ -36,6 +41,7 @@ public class ChangeSignOff {
   public Optional<String> run(Person by, UUID signOffId, Kind kind, String reason) {
     SignOff signOff = records.signOff(signOffId).orElseThrow(NotFoundException::new);
     by.mustBeIn(signOff.workshop());
+    records.hold(signOff.person(), signOff.skill());
     if (kind == Kind.SUSPENDED) {
       by.mustBe(Role.EXAMINER, Role.OWNER);
     } else {
@@ -56,6 +62,9 @@ public class ChangeSignOff {
     }
     records.change(signOff.in(next.get()));
     records.add(step(by, signOff, kind, reason.strip()));
+    skills
+        .find(signOff.skill())
+        .ifPresent(skill -> standings.look(signOff.person(), signOff.workshop(), skill));
     return Optional.empty();
   }
 

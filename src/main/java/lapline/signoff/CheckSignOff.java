@@ -4,8 +4,10 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
 import lapline.people.PeopleRecords;
@@ -30,18 +32,29 @@ public class CheckSignOff {
     this.clock = clock;
   }
 
-  /** Days are those of the workshop's zone. */
+  /**
+   * Days are those of the workshop's zone.
+   *
+   * @param changed when it was suspended, resumed or withdrawn last; of the grant where it never
+   *     was
+   */
   public record Answer(
       SignOff.Standing standing,
       String name,
       String workshop,
       String allows,
       LocalDate granted,
-      LocalDate expires) {}
+      LocalDate expires,
+      LocalDate changed) {}
 
   @Transactional
   public Optional<Answer> run(String code) {
-    return records.byCode(code.strip().toLowerCase(Locale.ROOT)).map(this::answer);
+    return records.byCode(tidy(code)).map(this::answer);
+  }
+
+  /** A code is read from paper: in fours, with hyphens, with the full stop of its sentence. */
+  static String tidy(String code) {
+    return code.replaceAll("[^A-Za-z0-9]", "").toLowerCase(Locale.ROOT);
   }
 
   private Answer answer(SignOff signOff) {
@@ -53,6 +66,15 @@ public class CheckSignOff {
         workshop.name(),
         skills.find(signOff.skill()).map(Skill::allows).orElse(signOff.skill()),
         LocalDate.ofInstant(signOff.granted(), zone),
-        LocalDate.ofInstant(signOff.expires(), zone));
+        LocalDate.ofInstant(signOff.expires(), zone),
+        LocalDate.ofInstant(changed(signOff), zone));
+  }
+
+  private Instant changed(SignOff signOff) {
+    return records.steps(signOff.person(), signOff.skill()).stream()
+        .filter(s -> signOff.id().equals(s.signOff()))
+        .map(Step::at)
+        .max(Comparator.naturalOrder())
+        .orElse(signOff.granted());
   }
 }

@@ -85,6 +85,8 @@ public class DecideSkill {
   @Transactional
   public List<String> run(Person by, UUID personId, String skillId, boolean grant, String reason) {
     by.mustBe(Role.EXAMINER);
+    // two examiners, or two presses, at the same moment: the second sees what the first decided
+    records.hold(personId, skillId);
     Evidence evidence = evidence(by, personId, skillId);
     List<String> refusals = refusals(by, evidence, grant, reason);
     if (refusals.isEmpty()) {
@@ -110,9 +112,7 @@ public class DecideSkill {
     if (grant && !evidence.isComplete()) {
       keys.add("signoff.refused.incomplete");
     }
-    if (grant) {
-      latest(evidence).ifPresent(s -> keys.addAll(inTheWay(s)));
-    }
+    latest(evidence).ifPresent(s -> keys.addAll(inTheWay(s)));
     return keys;
   }
 

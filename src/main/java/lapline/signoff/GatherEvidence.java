@@ -3,6 +3,8 @@ package lapline.signoff;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.UUID;
 import lapline.exams.PaperRecords;
@@ -23,12 +25,18 @@ public class GatherEvidence {
   private LessonRecords lessons;
   private AttemptRecords attempts;
   private PaperRecords exams;
+  private SignOffRecords signOffs;
 
   protected GatherEvidence() {}
 
   @Inject
   public GatherEvidence(
-      Curriculum curriculum, LessonRecords lessons, AttemptRecords attempts, PaperRecords exams) {
+      Curriculum curriculum,
+      LessonRecords lessons,
+      AttemptRecords attempts,
+      PaperRecords exams,
+      SignOffRecords signOffs) {
+    this.signOffs = signOffs;
     this.exams = exams;
     this.curriculum = curriculum;
     this.lessons = lessons;
@@ -36,11 +44,13 @@ public class GatherEvidence {
   }
 
   @Transactional
-  public Evidence of(UUID person, UUID workshop, Skill skill) {
+  public Evidence of(UUID person, UUID workshop, Skill skill, Instant now) {
+    Instant since = since(person, skill, now);
     AttemptQuery all = wanted(workshop, person, skill);
     List<Evidence.Panel> panels =
         attempts.page(all).stream()
             .filter(a -> skill.rule().covers(a.task()))
+            .filter(a -> a.outcome().scored().isAfter(since))
             .map(GatherEvidence::panel)
             .toList();
     return new Evidence(
@@ -60,6 +70,18 @@ public class GatherEvidence {
             .towards(skill.id())
             .in(SCORED);
     return skill.rule().onlyTask().map(all::under).orElse(all);
+  }
+
+  /**
+   * Panels count from here on: young enough for the rule, and done since the last withdrawal, after
+   * which a person proves themselves anew.
+   */
+  private Instant since(UUID person, Skill skill, Instant now) {
+    Instant young = now.atOffset(ZoneOffset.UTC).minus(skill.rule().within()).toInstant();
+    return signOffs
+        .withdrawnAt(person, skill.id())
+        .filter(withdrawn -> withdrawn.isAfter(young))
+        .orElse(young);
   }
 
   private boolean lessonDone(UUID person, String unit) {

@@ -31,7 +31,7 @@ public class KeepStandings {
   @Transactional
   public void advanced(@Observes LearnerAdvanced news) {
     for (Skill skill : skills.ofUnit(news.unit())) {
-      update(news.person(), news.workshop(), skill, true);
+      advance(news.person(), news.workshop(), skill);
     }
   }
 
@@ -40,9 +40,14 @@ public class KeepStandings {
     return update(person, workshop, skill, false);
   }
 
+  /** The same when there is a reason to decide anew. */
+  Evidence advance(UUID person, UUID workshop, Skill skill) {
+    return update(person, workshop, skill, true);
+  }
+
   private Evidence update(UUID person, UUID workshop, Skill skill, boolean advanced) {
-    Evidence evidence = gather.of(person, workshop, skill);
     Instant now = clock.instant();
+    Evidence evidence = gather.of(person, workshop, skill, now);
     records.keep(
         new Standing(
             person,

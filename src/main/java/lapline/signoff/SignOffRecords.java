@@ -29,6 +29,12 @@ public interface SignOffRecords {
 
   Optional<SignOff> byCode(String code);
 
+  /** Lets nobody else decide about this person and skill until the transaction ends. */
+  void hold(UUID person, String skill);
+
+  /** When a sign-off of this skill was last withdrawn. */
+  Optional<Instant> withdrawnAt(UUID person, String skill);
+
   /** The latest sign-off of a person for a skill, whatever its state. */
   Optional<SignOff> latest(UUID person, String skill);
 

@@ -18,6 +18,7 @@ public record Skill(
   /**
    * @param accepted how many of the last {@code ofLast} scored panels have to count
    * @param tasks ids of practice tasks, or {@code unit/*} for all of a unit
+   * @param within how old a panel may be and still count: last year's hand is not today's
    * @param graded how many of those that count an instructor has to have accepted at the bench
    */
   public record Rule(
@@ -27,6 +28,7 @@ public record Skill(
       int accepted,
       int ofLast,
       List<String> tasks,
+      Period within,
       int graded) {
 
     /** The one task whose panels count; empty where those of several do. */

@@ -65,6 +65,14 @@ public final class SkillsReader {
         node.text("why"));
   }
 
+  private static Period within(YamlNode panels) {
+    int months = panels.wholeNumber("within-months");
+    if (months < 1 || months > 24) {
+      panels.problem("panels cannot count for " + months + " months", "write 1 to 24");
+    }
+    return Period.ofMonths(months);
+  }
+
   private static Skill.Rule rule(YamlNode node) {
     YamlNode panels = node.map("panels");
     Skill.Rule rule =
@@ -75,6 +83,7 @@ public final class SkillsReader {
             panels.wholeNumber("accepted"),
             panels.wholeNumber("of-last"),
             panels.texts("tasks"),
+            within(panels),
             panels.wholeNumber("graded"));
     if (rule.accepted() > rule.ofLast() || rule.graded() > rule.accepted()) {
       panels.problem(

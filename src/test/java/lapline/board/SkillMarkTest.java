@@ -24,7 +24,7 @@ class SkillMarkTest {
           "Clear",
           "clear",
           "Lay clear",
-          new Skill.Rule("1", true, true, 5, 5, List.of("clear/*"), 2),
+          new Skill.Rule("1", true, true, 5, 5, List.of("clear/*"), Period.ofMonths(6), 2),
           Period.ofMonths(12),
           "");
 

@@ -79,7 +79,7 @@ class SignOffJourneyIT extends Journey {
     assertThat(text().indexOf(STOPPED)).isLessThan(text().indexOf(BACK));
     assertThat(text().indexOf(BACK)).isLessThan(text().indexOf(OVER));
     assertThat(title()).isEqualTo("Ansel Ashlar: sign-off for ‘Masking’ has been withdrawn");
-    assertThat(browser.findElements(By.id("change:suspend"))).isEmpty();
+    assertThat(browser.findElements(By.id("decide:suspend"))).isEmpty();
     isAccessible();
     pictures("decision-withdrawn");
   }
@@ -96,11 +96,16 @@ class SignOffJourneyIT extends Journey {
   private void change(String button, String reason) {
     enter("examiner");
     open(decision);
-    press("change:" + button);
-    untilText("Write the reason for your decision.");
+    press("decide:" + button);
+    until(By.cssSelector(".errors"));
     isAccessible();
-    type("change:changeReason", reason);
-    press("change:" + button);
+    type("decide:reason", reason);
+    if (button.equals("withdraw")) {
+      press("decide:" + button);
+      untilText("Tick that you mean it");
+      press("decide:forGood");
+    }
+    press("decide:" + button);
     untilText("The step stands in the record.");
     assertThat(text()).contains(reason);
     signOut();

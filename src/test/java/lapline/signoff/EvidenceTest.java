@@ -21,7 +21,7 @@ class EvidenceTest {
           "Clear",
           "clear",
           "Lay clear",
-          new Skill.Rule("1", true, true, 5, 6, List.of("clear/*"), 2),
+          new Skill.Rule("1", true, true, 5, 6, List.of("clear/*"), Period.ofMonths(6), 2),
           Period.ofMonths(12),
           "because");
 

@@ -6,6 +6,7 @@ import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import lapline.signoff.CheckSignOff;
 import lapline.signoff.CheckSignOff.Answer;
+import lapline.signoff.SignOff;
 
 /** Is this sign-off good now? For anybody who holds its code. */
 @Named
@@ -38,6 +39,16 @@ public class CheckPage {
     return getAnswer() == null
         ? "signoff.check.unknown"
         : "signoff.check." + getAnswer().standing().name().toLowerCase(java.util.Locale.ROOT);
+  }
+
+  public boolean isGood() {
+    return getAnswer().standing() == SignOff.Standing.GOOD;
+  }
+
+  /** Whether somebody put an end to it, for a while or for good. */
+  public boolean isStopped() {
+    SignOff.Standing now = getAnswer().standing();
+    return now == SignOff.Standing.SUSPENDED || now == SignOff.Standing.WITHDRAWN;
   }
 
   public String getCode() {

@@ -1,25 +1,31 @@
 package lapline.signoff.pages;
 
+import static java.util.stream.Collectors.joining;
+
 import jakarta.enterprise.context.RequestScoped;
 import jakarta.faces.annotation.ManagedProperty;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import java.time.Clock;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import lapline.grading.GradingRecords;
 import lapline.pages.Errors;
 import lapline.people.NotFoundException;
 import lapline.people.PeopleRecords;
 import lapline.people.Person;
+import lapline.people.Role;
 import lapline.people.SignedIn;
 import lapline.signoff.ChangeSignOff;
 import lapline.signoff.DecideSkill;
 import lapline.signoff.Evidence;
 import lapline.signoff.SignOff;
 import lapline.signoff.SignOffRecords;
+import lapline.signoff.StartRenewal;
 import lapline.signoff.Step;
 
 /** Is this person competent, on what evidence? */
@@ -29,8 +35,10 @@ public class DecisionPage {
   @Inject private SignedIn signedIn;
   @Inject private DecideSkill decideSkill;
   @Inject private ChangeSignOff changeSignOff;
+  @Inject private StartRenewal startRenewal;
   @Inject private SignOffRecords records;
   @Inject private PeopleRecords people;
+  @Inject private GradingRecords gradings;
   @Inject private Errors errors;
   @Inject private Clock clock;
 
@@ -43,10 +51,11 @@ public class DecisionPage {
   private String skill;
 
   private String reason = "";
-  private String changeReason = "";
+  private boolean forGood;
   private Evidence evidence;
   private List<Step> steps;
   private Map<UUID, String> names;
+  private Map<UUID, String> graders;
 
   public Evidence getEvidence() {
     if (evidence == null) {
@@ -72,19 +81,62 @@ public class DecisionPage {
     return signOff().map(s -> s.at(clock.instant()).name()).orElse(null);
   }
 
-  /** Whether there is anything to decide now. */
-  public boolean isOpen() {
-    return decideSkill.isOpen(getEvidence());
+  /** The steps that this person may take now. */
+  public Steps getMay() {
+    Person by = signedIn.person();
+    boolean examiner = by.is(Role.EXAMINER);
+    String now = String.valueOf(getStanding());
+    return new Steps(
+        examiner && decideSkill.isOpen(getEvidence()),
+        (examiner || by.is(Role.OWNER)) && now.equals("GOOD"),
+        examiner && now.equals("SUSPENDED"),
+        examiner && (now.equals("GOOD") || now.equals("SUSPENDED")),
+        mayRenew(by));
+  }
+
+  private boolean mayRenew(Person by) {
+    boolean looksAfter = by.is(Role.OWNER) || by.is(Role.REGISTRAR);
+    boolean ending = getStanding() != null && decideSkill.isOpen(getEvidence());
+    return looksAfter && ending && !isWaiting();
+  }
+
+  private boolean isWaiting() {
+    Evidence shown = getEvidence();
+    return records.standing(shown.person(), shown.skill().id()).orElseThrow().isReady();
+  }
+
+  /** Which steps are open to somebody. */
+  public record Steps(
+      boolean decide, boolean suspend, boolean resume, boolean withdraw, boolean renew) {}
+
+  /** Whether there is anything this person may do here. */
+  public boolean isMine() {
+    Steps may = getMay();
+    return may.decide() || may.suspend() || may.resume() || may.withdraw();
+  }
+
+  /** Who looked at a panel at the bench. */
+  public String graders(UUID attempt) {
+    if (graders == null) {
+      List<UUID> panels = getEvidence().panels().stream().map(Evidence.Panel::attempt).toList();
+      Map<UUID, List<UUID>> ids = gradings.graders(panels);
+      Map<UUID, String> who =
+          people.names(ids.values().stream().flatMap(List::stream).distinct().toList());
+      graders = new HashMap<>();
+      ids.forEach(
+          (panel, by) ->
+              graders.put(
+                  panel, by.stream().distinct().map(who::get).sorted().collect(joining(", "))));
+    }
+    return graders.getOrDefault(attempt, "");
   }
 
   /** What the page's title tells: who waits for a decision comes before what was decided once. */
   public String getStage() {
-    Evidence shown = getEvidence();
-    boolean waits = records.standing(shown.person(), shown.skill().id()).orElseThrow().isReady();
-    if (getStanding() != null && !waits) {
+    if (getStanding() != null && !isWaiting()) {
       return getStanding().toLowerCase(Locale.ROOT);
     }
-    return shown.isComplete() ? "ready" : "incomplete";
+    return getEvidence().isComplete() ? "ready" : "incomplete";
   }
 
   public List<Step> getSteps() {
@@ -120,9 +172,9 @@ public class DecisionPage {
   /** Suspends, resumes or withdraws the sign-off. */
   public String change(Step.Kind kind) {
     UUID id = signOff().map(SignOff::id).orElseThrow(NotFoundException::new);
-    Optional<String> refusal = changeSignOff.run(signedIn.person(), id, kind, changeReason);
+    Optional<String> refusal = changeSignOff.run(signedIn.person(), id, kind, reason);
     if (refusal.isPresent()) {
-      errors.add("changeReason", refusal.get());
+      errors.add("reason", refusal.get());
       return null;
     }
     errors.news("signoff.decision.changed");
@@ -137,8 +189,20 @@ public class DecisionPage {
     return change(Step.Kind.RESUMED);
   }
 
+  /** There is no way back from it, so it asks for a tick besides. */
   public String withdraw() {
+    if (!forGood) {
+      errors.add("forGood", "signoff.refused.for-good");
+      return null;
+    }
     return change(Step.Kind.WITHDRAWN);
+  }
+
+  /** Puts the person before the examiners again, near the end of a sign-off or after it. */
+  public String renew() {
+    boolean complete = startRenewal.run(signedIn.person(), uuid(), skill).isComplete();
+    errors.news(complete ? "signoff.renewal.started" : "signoff.renewal.incomplete", getName());
+    return again();
   }
 
   private String again() {
@@ -169,11 +233,11 @@ public class DecisionPage {
     this.reason = reason;
   }
 
-  public String getChangeReason() {
-    return changeReason;
+  public boolean isForGood() {
+    return forGood;
   }
 
-  public void setChangeReason(String changeReason) {
-    this.changeReason = changeReason;
+  public void setForGood(boolean forGood) {
+    this.forGood = forGood;
   }
 }

@@ -2,6 +2,7 @@ package lapline.signoff.store;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
+import jakarta.persistence.LockModeType;
 import jakarta.persistence.PersistenceContext;
 import jakarta.persistence.TypedQuery;
 import jakarta.transaction.Transactional;
@@ -105,6 +106,27 @@ public class StoredSignOffRecords implements SignOffRecords {
         .getResultStream()
         .findFirst()
         .map(SignOffEntity::asSignOff);
+  }
+
+  @Override
+  public void hold(UUID person, String skill) {
+    rows.find(
+        StandingEntity.class,
+        new StandingEntity.Key(person, skill),
+        LockModeType.PESSIMISTIC_WRITE);
+  }
+
+  @Override
+  public Optional<Instant> withdrawnAt(UUID person, String skill) {
+    return Optional.ofNullable(
+        rows.createQuery(
+                "select max(s.takenAt) from StepEntity s where s.person = :person"
+                    + " and s.skill = :skill and s.kind = :withdrawn",
+                Instant.class)
+            .setParameter("person", person)
+            .setParameter("skill", skill)
+            .setParameter("withdrawn", Step.Kind.WITHDRAWN)
+            .getSingleResult());
   }
 
   @Override
