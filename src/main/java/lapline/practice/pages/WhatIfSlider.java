@@ -19,7 +19,7 @@ public record WhatIfSlider(double least, double most, double step, double at) {
     double[] usual = usual(thing);
     double from = unit.fromSi(Math.min(usual[0], value));
     double to = unit.fromSi(Math.max(usual[1], value));
-    double step = thing == Thing.COATS ? 1 : round((to - from) / STEPS);
+    double step = thing == Thing.COATS ? 1 : round((to - from) / STEPS * (1 + 1e-9));
     return new WhatIfSlider(
         on(step, Math.ceil(from / step - 1e-9)),
         on(step, Math.ceil(to / step - 1e-9)),

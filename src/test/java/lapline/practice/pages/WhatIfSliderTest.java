@@ -13,7 +13,8 @@ class WhatIfSliderTest {
         .isEqualTo(new WhatIfSlider(50, 350, 5, 100));
     WhatIfSlider inches = WhatIfSlider.of(Thing.DISTANCE, 0.1016, UnitSystem.US);
     assertThat(inches.least()).isEqualTo(2);
-    assertThat(inches.step()).isEqualTo(0.2);
+    // 50 to 350 mm are 11.8 in, over 60 steps
+    assertThat(inches.step()).isEqualTo(0.1);
   }
 
   @Test
