@@ -32,10 +32,11 @@ import lapline.practice.AttemptQuery;
 import lapline.practice.FindAttempts;
 import lapline.practice.KeepReadings;
 import lapline.practice.KeptReading;
+import lapline.practice.PracticeTasks;
 import lapline.practice.ScoreAttempt;
 import lapline.practice.StartAttempt;
 import lapline.practice.TypedReading;
-import lapline.practice.pages.PhraseWriter;
+import lapline.practice.pages.CriterionWriter;
 
 /** The panels that are kept: list them, look at one, start one, have it scored. */
 @RequestScoped
@@ -51,6 +52,7 @@ public class AttemptsResource {
   @Inject private KeepReadings keep;
   @Inject private ScoreAttempt score;
   @Inject private Messages words;
+  @Inject private PracticeTasks tasks;
 
   /** A panel in short. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -114,7 +116,7 @@ public class AttemptsResource {
     Attempt attempt = find.attempt(by, uuid(id));
     ScoreText text =
         find.judged(by, attempt.id())
-            .map(j -> ScoreText.of(j.score(), new PhraseWriter(words, by.units())))
+            .map(j -> ScoreText.of(j.score(), CriterionWriter.of(words, by.units(), tasks)))
             .orElse(null);
     Map<String, String> readings = new TreeMap<>();
     for (KeptReading r : find.readings(by, attempt.id())) {

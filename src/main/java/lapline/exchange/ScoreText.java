@@ -6,6 +6,7 @@ import lapline.practice.Criterion;
 import lapline.practice.PanelScore;
 import lapline.practice.PanelScore.Finding;
 import lapline.practice.PanelScore.Result;
+import lapline.practice.pages.CriterionWriter;
 import lapline.practice.pages.PhraseWriter;
 
 /**
@@ -52,18 +53,18 @@ public record ScoreText(
   public record FilmShare(
       double mean, double spread, double shareInside, double shareLow, double shareHigh) {}
 
-  static ScoreText of(PanelScore score, PhraseWriter writer) {
+  static ScoreText of(PanelScore score, CriterionWriter criteria) {
     return new ScoreText(
         score.practiceScore(),
         score.accepted(),
         score.standing(),
-        score.results().stream().map(r -> judged(r, writer)).toList(),
-        score.findings().stream().map(f -> cause(f, writer)).toList(),
+        score.results().stream().map(r -> judged(r, criteria)).toList(),
+        score.findings().stream().map(f -> cause(f, criteria.words())).toList(),
         film(score),
         score.scorer());
   }
 
-  private static Judged judged(Result r, PhraseWriter writer) {
+  private static Judged judged(Result r, CriterionWriter criteria) {
     Criterion c = r.criterion();
     boolean yes = r.judged();
     return new Judged(
@@ -74,13 +75,13 @@ public record ScoreText(
         yes ? r.conformance() : null,
         yes ? r.value() : null,
         yes ? r.standardUncertainty() : null,
-        yes ? writer.quantity(r.value(), r.standardUncertainty(), c.dimension()) : null,
-        writer.range(r.target(), c.dimension()),
+        yes ? criteria.value(c, r.value(), r.standardUncertainty()) : null,
+        criteria.target(c),
         c.critical(),
         c.weight(),
         yes ? r.points() : null,
         r.missing(),
-        r.advice() == null ? null : writer.phrase(r.advice()));
+        r.advice() == null ? null : criteria.words().phrase(r.advice()));
   }
 
   private static Cause cause(Finding f, PhraseWriter writer) {

@@ -17,8 +17,9 @@ import lapline.pages.Messages;
 import lapline.people.SignedIn;
 import lapline.practice.FieldProblem;
 import lapline.practice.PracticeTask;
+import lapline.practice.PracticeTasks;
 import lapline.practice.ScoreReadings;
-import lapline.practice.pages.PhraseWriter;
+import lapline.practice.pages.CriterionWriter;
 import lapline.trade.measure.UnitSystem;
 
 /** Scores readings against a task without keeping anything. */
@@ -30,6 +31,7 @@ public class ScoresResource {
   @Inject private SignedIn signedIn;
   @Inject private ScoreReadings score;
   @Inject private Messages words;
+  @Inject private PracticeTasks tasks;
 
   /**
    * @param task id of a task, or a task in the shape of a task file
@@ -49,7 +51,7 @@ public class ScoresResource {
     if (!answer.problems().isEmpty()) {
       throw new InvalidException("exchange.readings-wrong", inWords(answer.problems()));
     }
-    return ScoreText.of(answer.score(), new PhraseWriter(words, units));
+    return ScoreText.of(answer.score(), CriterionWriter.of(words, units, tasks));
   }
 
   private UnitSystem units(String named) {

@@ -10,6 +10,7 @@ import lapline.pages.drawing.Pen;
 import lapline.pages.drawing.Shape;
 import lapline.pages.drawing.Shape.Align;
 import lapline.pages.drawing.Shape.Words;
+import lapline.pages.drawing.TypeFace;
 import lapline.practice.PanelOutline;
 import lapline.trade.measure.Dimension;
 
@@ -19,7 +20,7 @@ import lapline.trade.measure.Dimension;
  */
 final class CoatDrawing {
   private static final double WIDTH = 100;
-  private static final double SIZE = 3.2;
+  private static final double SIZE = TypeFace.ON_PHONES;
 
   private final SprayedCoat coat;
   private final PhraseWriter words;
@@ -28,7 +29,7 @@ final class CoatDrawing {
   CoatDrawing(PanelOutline panel, SprayedCoat coat, PhraseWriter words) {
     this.coat = coat;
     this.words = words;
-    this.scale = PanelScale.fitting(panel, 8, 4, 74, 80);
+    this.scale = PanelScale.fitting(panel, 9, 4, 72, 80);
   }
 
   Drawing drawing() {
@@ -37,7 +38,9 @@ final class CoatDrawing {
     shapes.add(Shape.Surface.of(scale.edge(), Fill.NONE, Pen.FIRM));
     double last = Double.POSITIVE_INFINITY;
     for (SprayedCoat.Pass pass : coat.passes()) {
-      shapes.addAll(centre(pass));
+      if (isShown(pass)) {
+        shapes.addAll(centre(pass));
+      }
       double between = scale.y(pass.centre() - pass.spacing() / 2);
       if (onPanel(between) && Double.isFinite(coat.overlap(pass)) && last - between > SIZE) {
         shapes.add(overlap(pass, between));
@@ -91,6 +94,28 @@ final class CoatDrawing {
     return List.of(
         Shape.Line.of(scale.left() - 2, y, right + 2, y, Pen.FINE.dash()),
         Words.of(scale.left() - 2.6, y + SIZE * 0.35, SIZE, Align.END, "" + pass.number()));
+  }
+
+  /** What the drawing means for the coat, and which passes it cannot show. */
+  String meaning() {
+    List<Double> overlaps =
+        coat.passes().stream().map(coat::overlap).filter(Double::isFinite).sorted().toList();
+    String shown =
+        overlaps.isEmpty()
+            ? words.say("drawing.coat.no-overlap", coat.passes().size())
+            : words.say(
+                "drawing.coat.meaning",
+                words.quantity(overlaps.get(0), Dimension.SHARE),
+                words.quantity(overlaps.get(overlaps.size() - 1), Dimension.SHARE));
+    String beyond =
+        String.join(
+            ", ",
+            coat.passes().stream().filter(p -> !isShown(p)).map(p -> "" + p.number()).toList());
+    return beyond.isEmpty() ? shown : shown + " " + words.say("drawing.coat.beyond", beyond);
+  }
+
+  private boolean isShown(SprayedCoat.Pass pass) {
+    return scale.y(pass.centre()) >= scale.top() && scale.y(pass.centre()) <= scale.bottom();
   }
 
   private Shape overlap(SprayedCoat.Pass pass, double y) {

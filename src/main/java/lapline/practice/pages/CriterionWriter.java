@@ -4,16 +4,19 @@ import java.util.Optional;
 import java.util.function.DoublePredicate;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import lapline.pages.Messages;
 import lapline.practice.Criterion;
 import lapline.practice.Measurand;
+import lapline.practice.PracticeTasks;
 import lapline.practice.quantity.PanelQuantities;
 import lapline.trade.measure.Dimension;
+import lapline.trade.measure.UnitSystem;
 
 /**
  * Writes what a criterion asks for and what was found, in one person's words and units: numbers as
  * quantities, choices by their names, rules as kept or broken.
  */
-final class CriterionWriter {
+public final class CriterionWriter {
   private final PhraseWriter words;
   private final Function<String, Optional<Measurand>> measurands;
 
@@ -22,11 +25,16 @@ final class CriterionWriter {
     this.measurands = measurands;
   }
 
-  PhraseWriter words() {
+  /** For a reader of these units, with the choices of the course. */
+  public static CriterionWriter of(Messages messages, UnitSystem units, PracticeTasks tasks) {
+    return new CriterionWriter(new PhraseWriter(messages, units), tasks.measurands()::find);
+  }
+
+  public PhraseWriter words() {
     return words;
   }
 
-  String target(Criterion criterion) {
+  public String target(Criterion criterion) {
     if (isRule(criterion)) {
       return words.say("drawing.rule.kept");
     }
@@ -35,7 +43,7 @@ final class CriterionWriter {
         .orElseGet(() -> words.range(criterion.target(), criterion.dimension()));
   }
 
-  String value(Criterion criterion, double si, double standardUncertainty) {
+  public String value(Criterion criterion, double si, double standardUncertainty) {
     if (isRule(criterion)) {
       return words.say(si == 0 ? "drawing.rule.broken" : "drawing.rule.kept");
     }

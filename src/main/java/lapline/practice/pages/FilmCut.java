@@ -13,6 +13,7 @@ import lapline.pages.drawing.Shape;
 import lapline.pages.drawing.Shape.Align;
 import lapline.pages.drawing.Shape.Words;
 import lapline.pages.drawing.Tone;
+import lapline.pages.drawing.TypeFace;
 import lapline.practice.FilmField;
 import lapline.trade.measure.Dimension;
 
@@ -27,7 +28,7 @@ final class FilmCut {
   private static final double TOP = 8;
   private static final double ROOM = 84;
   private static final double TALL = 40;
-  private static final double SIZE = 3.2;
+  private static final double SIZE = TypeFace.ON_PHONES;
 
   private final FilmField film;
   private final List<Double> passCentres;

@@ -9,13 +9,14 @@ import lapline.pages.drawing.Shape;
 import lapline.pages.drawing.Shape.Align;
 import lapline.pages.drawing.Shape.Words;
 import lapline.pages.drawing.Tone;
+import lapline.pages.drawing.TypeFace;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.TargetRange;
 
 /** Reads a panel map: the scale of builds from thin to thick with the range marked on it. */
 final class FilmLegend {
   static final double HEIGHT = 16;
-  private static final double SIZE = 3.2;
+  private static final double SIZE = TypeFace.ON_PHONES;
   private static final int STEPS = 28;
 
   private final TargetRange target;

@@ -11,6 +11,7 @@ import lapline.pages.drawing.Shape;
 import lapline.pages.drawing.Shape.Align;
 import lapline.pages.drawing.Shape.Words;
 import lapline.pages.drawing.Tone;
+import lapline.pages.drawing.TypeFace;
 import lapline.practice.FilmField;
 import lapline.practice.PanelOutline;
 import lapline.trade.measure.Dimension;
@@ -22,7 +23,7 @@ import lapline.trade.measure.Dimension;
 final class PanelMap {
   private static final double WIDTH = 100;
   private static final double TALLEST = 110;
-  private static final double SIZE = 3.4;
+  private static final double SIZE = TypeFace.ON_PHONES;
   private static final int STEPS = 24;
 
   private final FilmField film;

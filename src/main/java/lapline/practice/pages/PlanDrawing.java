@@ -9,6 +9,7 @@ import lapline.pages.drawing.Shape;
 import lapline.pages.drawing.Shape.Align;
 import lapline.pages.drawing.Shape.Words;
 import lapline.pages.drawing.Tone;
+import lapline.pages.drawing.TypeFace;
 import lapline.practice.SprayPlan;
 import lapline.trade.measure.Dimension;
 
@@ -19,7 +20,7 @@ final class PlanDrawing {
   private static final double ROOM = 84;
   private static final double TOP = 9;
   private static final double TALL = 42;
-  private static final double SIZE = 3.2;
+  private static final double SIZE = TypeFace.ON_PHONES;
   private static final int STEPS = 240;
 
   private final SprayPlan now;

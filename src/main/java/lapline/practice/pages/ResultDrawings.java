@@ -6,6 +6,7 @@ import jakarta.inject.Named;
 import java.util.ArrayList;
 import java.util.List;
 import lapline.pages.Once;
+import lapline.pages.drawing.Drawing;
 import lapline.pages.drawing.SvgWriter;
 import lapline.people.SignedIn;
 import lapline.people.pages.When;
@@ -37,8 +38,8 @@ public class ResultDrawings {
   private final Once<List<Figure>> coats = new Once<>(this::coats);
   private final Once<List<Trend.Panel>> panels = new Once<>(this::panels);
 
-  /** A drawing with the words below it. */
-  public record Figure(String title, String svg) {}
+  /** A drawing with its name and what it means, in a sentence. */
+  public record Figure(String title, String svg, String meaning) {}
 
   public FilmField getFilm() {
     return page.getScore().film();
@@ -68,14 +69,18 @@ public class ResultDrawings {
     PhraseWriter words = say.writer();
     List<Figure> figures = new ArrayList<>();
     for (SprayedCoat coat : sprayed.get()) {
-      var passes = new CoatDrawing(page.getTask().panel(), coat, words).drawing();
-      figures.add(new Figure(passes.title(), SvgWriter.write(passes)));
+      var passes = new CoatDrawing(page.getTask().panel(), coat, words);
+      figures.add(figure(passes.drawing(), passes.meaning()));
       if (StrokeDrawing.canDraw(coat)) {
-        var stroke = new StrokeDrawing(coat, distance(), words).drawing();
-        figures.add(new Figure(stroke.title(), SvgWriter.write(stroke)));
+        var stroke = new StrokeDrawing(coat, distance(), words);
+        figures.add(figure(stroke.drawing(), stroke.meaning()));
       }
     }
     return figures;
+  }
+
+  private static Figure figure(Drawing drawing, String meaning) {
+    return new Figure(drawing.title(), SvgWriter.write(drawing), meaning);
   }
 
   private TargetRange distance() {

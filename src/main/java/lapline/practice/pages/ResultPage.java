@@ -70,11 +70,7 @@ public class ResultPage {
   }
 
   private String title() {
-    return new ResultTitle(score(), criteria()).written();
-  }
-
-  private CriterionWriter criteria() {
-    return new CriterionWriter(say.writer(), tasks.measurands()::find);
+    return new ResultTitle(score(), say.criteria()).written();
   }
 
   /** The likeliest cause; null where the numbers point to none. */
@@ -113,7 +109,7 @@ public class ResultPage {
   }
 
   private List<ResultRow> rows() {
-    CriterionWriter criteria = criteria();
+    CriterionWriter criteria = say.criteria();
     double weights = judgedResults().stream().mapToDouble(r -> r.criterion().weight()).sum();
     return judgedResults().stream()
         .sorted(Comparator.comparing(PanelScore.Result::verdict, Comparator.reverseOrder()))

@@ -6,10 +6,10 @@ import jakarta.inject.Named;
 import lapline.pages.Messages;
 import lapline.people.pages.Quantities;
 import lapline.practice.Cell;
+import lapline.practice.Criterion;
 import lapline.practice.FilmField;
 import lapline.practice.Phrase;
-import lapline.trade.measure.Dimension;
-import lapline.trade.measure.TargetRange;
+import lapline.practice.PracticeTasks;
 
 /** Writes what the numbers say for the person who reads the page: {@code #{say.phrase(p)}}. */
 @Named("say")
@@ -17,13 +17,15 @@ import lapline.trade.measure.TargetRange;
 public class Say {
   @Inject private Messages messages;
   @Inject private Quantities quantities;
+  @Inject private PracticeTasks tasks;
 
   public String phrase(Phrase phrase) {
     return writer().phrase(phrase);
   }
 
-  public String range(TargetRange range, Dimension dimension) {
-    return writer().range(range, dimension);
+  /** What a criterion asks for: a range, a choice by its name, a rule that is to be kept. */
+  public String target(Criterion criterion) {
+    return criteria().target(criterion);
   }
 
   public String where(Cell cell) {
@@ -32,6 +34,10 @@ public class Say {
 
   public String area(FilmField.Area area) {
     return PanelMap.area(area, writer());
+  }
+
+  CriterionWriter criteria() {
+    return CriterionWriter.of(messages, quantities.units(), tasks);
   }
 
   public PhraseWriter writer() {

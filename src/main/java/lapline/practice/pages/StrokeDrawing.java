@@ -12,6 +12,7 @@ import lapline.pages.drawing.Shape;
 import lapline.pages.drawing.Shape.Align;
 import lapline.pages.drawing.Shape.Words;
 import lapline.pages.drawing.Tone;
+import lapline.pages.drawing.TypeFace;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.TargetRange;
 
@@ -26,9 +27,13 @@ final class StrokeDrawing {
   private static final double ROOM = 76;
   private static final double TOP = 8;
   private static final double TALL = 34;
-  private static final double SIZE = 3.2;
+  private static final double SIZE = TypeFace.ON_PHONES;
   private static final List<ToDoubleFunction<SprayedCoat.Pass>> SPOTS =
       List.of(SprayedCoat.Pass::start, SprayedCoat.Pass::middle, SprayedCoat.Pass::end);
+
+  /** Metres of drift that a rule held beside the gun can show; common practice, no source. */
+  private static final double SEEN = 0.01;
+
   private static final List<String> NAMES =
       List.of("drawing.stroke.start", "drawing.stroke.middle", "drawing.stroke.end");
 
@@ -76,6 +81,20 @@ final class StrokeDrawing {
         words.say("drawing.stroke.title", coat.number()),
         words.say("drawing.stroke.description", words.range(target, Dimension.LENGTH), said()),
         shapes);
+  }
+
+  /** What the mean of the passes says: where the gun moved on its way, and what that does. */
+  String meaning() {
+    OptionalDouble start = mean(coat, SprayedCoat.Pass::start);
+    OptionalDouble end = mean(coat, SprayedCoat.Pass::end);
+    String band = words.say("drawing.stroke.lines", words.range(target, Dimension.LENGTH));
+    if (start.isEmpty() || end.isEmpty()) {
+      return band;
+    }
+    double drift = end.getAsDouble() - start.getAsDouble();
+    String key = Math.abs(drift) < SEEN ? "steady" : drift > 0 ? "away" : "nearer";
+    String moved = words.quantity(Math.abs(drift), Dimension.LENGTH);
+    return band + " " + words.say("drawing.stroke." + key, moved);
   }
 
   private List<Shape> band() {

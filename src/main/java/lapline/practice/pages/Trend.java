@@ -20,8 +20,8 @@ public final class Trend {
   private static final double WIDTH = 100;
   private static final double LEFT = 4;
   private static final double ROOM = 92;
-  private static final double SIZE = 3.3;
-  private static final double ROW = 13;
+  private static final double SIZE = TypeFace.ON_PHONES;
+  private static final double ROW = 15;
   private static final double TOP = 9;
 
   /**

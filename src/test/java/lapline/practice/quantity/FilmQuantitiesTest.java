@@ -63,6 +63,21 @@ class FilmQuantitiesTest {
   }
 
   @Test
+  void how_sure_a_share_is_falls_as_more_is_asked_of_it() {
+    WrittenPanel panel = WrittenPanel.against(film("50 to 65 um"));
+    panel.putAtPlaces("film-after", 50, 54, 58, 62, 66, 49, 53, 57, 61, 65, 48, 52, 56, 60, 64);
+    Value share = panel.value("film-share");
+    double mean = share.estimate().value();
+    assertThat(sure(share, mean / 2)).isGreaterThan(0.95);
+    assertThat(sure(share, mean)).isBetween(0.3, 0.7);
+    assertThat(sure(share, 0.999)).isLessThan(0.05);
+  }
+
+  private static double sure(Value share, double least) {
+    return share.conformance().applyAsDouble(TargetRange.atLeast(least));
+  }
+
+  @Test
   void a_panel_in_the_middle_of_its_range_is_inside_nearly_everywhere() {
     WrittenPanel panel = WrittenPanel.against(film("50 to 65 um")).putAtPlaces("film-after", EVEN);
     Value share = panel.value("film-share");
