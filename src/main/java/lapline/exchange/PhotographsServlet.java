@@ -130,8 +130,12 @@ public class PhotographsServlet extends HttpServlet {
   }
 
   private String remove(HttpServletRequest request) {
-    photographs.remove(signedIn.person(), idIn(request));
-    return "removed";
+    try {
+      photographs.remove(signedIn.person(), idIn(request));
+      return "removed";
+    } catch (PhotographRefusedException e) {
+      return name(e.reason());
+    }
   }
 
   private static String back(HttpServletRequest request, String outcome) {

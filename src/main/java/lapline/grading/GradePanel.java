@@ -26,7 +26,7 @@ import lapline.practice.PracticeTask.RubricItem;
  */
 @ApplicationScoped
 public class GradePanel {
-  private static final int LONGEST_REMARK = 2000;
+  static final int LONGEST_REMARK = 2000;
 
   private AttemptRecords attempts;
   private GradingRecords gradings;
@@ -67,6 +67,7 @@ public class GradePanel {
     List<Refusal> refusals = refusals(by, attempt, task, bench);
     if (refusals.isEmpty()) {
       gradings.add(grading(by, attempt, bench));
+      gradings.forgetUnfinished(attemptId, by.id());
       attempts.changeState(attemptId, state(bench.decision()));
       advances.tell(new LearnerAdvanced(attempt.person(), attempt.workshop(), attempt.unit()));
     }

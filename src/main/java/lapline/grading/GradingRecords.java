@@ -16,6 +16,13 @@ public interface GradingRecords {
 
   Optional<Grading> latest(UUID attempt);
 
+  /** Keeps it in the place of what the same instructor had put down about the panel before. */
+  void keep(UnfinishedGrading unfinished);
+
+  Optional<UnfinishedGrading> unfinished(UUID attempt, UUID grader);
+
+  void forgetUnfinished(UUID attempt, UUID grader);
+
   /** Who graded any of these panels, by panel, in one query. */
   Map<UUID, List<UUID>> graders(Collection<UUID> attempts);
 }

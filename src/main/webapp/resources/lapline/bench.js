@@ -1,22 +1,123 @@
-// A tap on the panel drawing places the chosen defect there, and taking one away does not reload
-// the page; without this script the buttons do the same.
-document.getElementById('bench').addEventListener('click', (tap) => {
-  const map = tap.target.closest('svg.defect-map');
-  const away = tap.target.closest('[name=take-away]');
-  if (map) placeAt(map, tap);
-  if (away) takeAway(away, tap);
-});
+// At the bench: a tap on the drawing places the chosen defect, and what is written is kept at once,
+// on the server, and on this device for as long as the server cannot be reached.
+(function () {
+  'use strict';
+  const form = document.getElementById('bench');
+  const kept = document.getElementById('kept');
+  const cutOff = document.getElementById('cut-off');
+  const shelf = 'lapline.bench.' + form.dataset.grader + '.' + form.dataset.attempt;
+  let timer = 0;
+  let unsent = false;
+  let sending = Promise.resolve();
 
-function placeAt(map, tap) {
-  const at = new DOMPoint(tap.clientX, tap.clientY).matrixTransform(map.getScreenCTM().inverse());
-  const form = map.closest('form');
-  form.elements['tap-x'].value = at.x / 1000;
-  form.elements['tap-y'].value = (map.dataset.height - at.y) / 1000;
-  document.getElementById('place').click();
-}
+  // --- remark and marks --------------------------------------------------------------------------
 
-function takeAway(button, tap) {
-  tap.preventDefault();
-  const params = { 'take-away': button.value };
-  faces.ajax.request(button, tap, { execute: '@form', render: 'marks', params });
-}
+  function written() {
+    const marks = {};
+    form.querySelectorAll('input[name^="mark:"]:checked').forEach((m) => { marks[m.name.slice(5)] = Number(m.value); });
+    return JSON.stringify({ grader: form.dataset.grader, remark: form.elements.remark.value, marks: marks });
+  }
+
+  function changed(field) {
+    if (!field.name.startsWith('mark:') && field.name !== 'remark') return;
+    unsent = true;
+    keepOnShelf(written());
+    clearTimeout(timer);
+    timer = setTimeout(() => send(written()), 600);
+  }
+
+  function keepOnShelf(text) {
+    try {
+      if (text) localStorage.setItem(shelf, text);
+      else localStorage.removeItem(shelf);
+    } catch (full) { /* this device keeps nothing; the server still does */ }
+  }
+
+  function fromShelf() {
+    try { return localStorage.getItem(shelf); } catch (closed) { return null; }
+  }
+
+  // one after the other, so that the last word is the one that stays
+  function send(text) {
+    clearTimeout(timer);
+    sending = sending.then(() => fetch(form.dataset.send, {
+      method: 'PATCH', credentials: 'same-origin', redirect: 'manual', keepalive: true, body: text,
+      headers: { 'Content-Type': 'application/json', 'X-Lapline': 'page' },
+    })).then((answer) => heard(answer, text), () => { kept.textContent = form.dataset.notKept; return false; });
+    return sending;
+  }
+
+  function heard(answer, text) {
+    if (answer.status === 401 || answer.type === 'opaqueredirect') {
+      cutOff.hidden = false;
+      return false;
+    }
+    return answer.json().then((says) => {
+      kept.textContent = answer.ok ? form.dataset.kept.replace('{0}', says.savedTime) : says.detail || says.title;
+      if (!answer.ok) return false;
+      cutOff.hidden = true;
+      if (fromShelf() === text) {
+        keepOnShelf('');
+        unsent = false;
+      }
+      return true;
+    }, () => { kept.textContent = form.dataset.notKept; return false; });
+  }
+
+  form.addEventListener('input', (e) => changed(e.target));
+  form.addEventListener('change', (e) => changed(e.target));
+
+  // a form about photographs leads away from here: first what is written here
+  document.addEventListener('submit', (e) => {
+    if (!unsent || e.defaultPrevented || !e.target.closest('#photographs')) return;
+    e.preventDefault();
+    send(written()).finally(() => e.target.submit());
+  });
+
+  // what this device kept when the session was lost goes to the server, and from there on the page
+  const left = fromShelf();
+  if (left && left !== written()) send(left).then((good) => { if (good) location.reload(); });
+  else keepOnShelf('');
+
+  // --- defects -----------------------------------------------------------------------------------
+
+  form.addEventListener('click', (tap) => {
+    const map = tap.target.closest('svg.defect-map');
+    const away = tap.target.closest('[name=take-away]');
+    if (map) placeAt(map, tap);
+    if (away) takeAway(away, tap);
+  });
+
+  function placeAt(map, tap) {
+    const at = new DOMPoint(tap.clientX, tap.clientY).matrixTransform(map.getScreenCTM().inverse());
+    form.elements['tap-x'].value = at.x / 1000;
+    form.elements['tap-y'].value = (map.dataset.height - at.y) / 1000;
+    document.getElementById('place').click();
+    form.elements['tap-x'].value = form.elements['tap-y'].value = '';
+  }
+
+  function takeAway(button, tap) {
+    tap.preventDefault();
+    const params = { 'take-away': button.value };
+    faces.ajax.request(button, tap, { execute: '@form', render: 'spot map marks by-hand', params });
+  }
+
+  let before = 0;
+  faces.ajax.addOnEvent((sent) => {
+    if (sent.status === 'begin') before = placed().length;
+    if (sent.status === 'success') goOn();
+  });
+
+  function placed() {
+    return Array.from(form.querySelectorAll('.placed li'));
+  }
+
+  // to the field that is wrong, to the new line, or to the list that has one line less
+  function goOn() {
+    const wrong = document.getElementById('spot-wrong');
+    const field = wrong.textContent.trim() && document.getElementById(wrong.dataset.field);
+    const lines = placed();
+    const to = field || (lines.length > before ? lines[lines.length - 1] : document.getElementById('defects'));
+    to.focus();
+  }
+})();

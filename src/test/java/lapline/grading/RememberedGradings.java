@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 /** Gradings kept in memory, for tests of the rules. */
 final class RememberedGradings implements GradingRecords {
   private final List<Grading> all = new ArrayList<>();
+  private final List<UnfinishedGrading> unfinished = new ArrayList<>();
 
   @Override
   public void add(Grading grading) {
@@ -25,6 +26,24 @@ final class RememberedGradings implements GradingRecords {
   @Override
   public Optional<Grading> latest(UUID attempt) {
     return of(attempt).stream().findFirst();
+  }
+
+  @Override
+  public void keep(UnfinishedGrading kept) {
+    forgetUnfinished(kept.attempt(), kept.grader());
+    unfinished.add(kept);
+  }
+
+  @Override
+  public Optional<UnfinishedGrading> unfinished(UUID attempt, UUID grader) {
+    return unfinished.stream()
+        .filter(u -> u.attempt().equals(attempt) && u.grader().equals(grader))
+        .findFirst();
+  }
+
+  @Override
+  public void forgetUnfinished(UUID attempt, UUID grader) {
+    unfinished.removeIf(u -> u.attempt().equals(attempt) && u.grader().equals(grader));
   }
 
   @Override

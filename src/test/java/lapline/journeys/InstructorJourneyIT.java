@@ -2,6 +2,11 @@ package lapline.journeys;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
@@ -48,6 +53,9 @@ class InstructorJourneyIT extends Journey {
 
     press("return");
     until(By.cssSelector(".errors"));
+    assertThat(browser.getTitle()).startsWith("Error: ");
+    assertThat(browser.switchTo().activeElement().getAttribute("class")).isEqualTo("errors");
+    assertThat(browser.getCurrentUrl()).contains("attempt=" + id);
     assertThat(text()).contains("To return a panel, write in one sentence what to change.");
     isAccessible();
 
@@ -61,6 +69,13 @@ class InstructorJourneyIT extends Journey {
     type("note", "lower right");
     press("place");
     until(By.cssSelector(".placed li:nth-child(2)"));
+    waiting().until(d -> d.switchTo().activeElement().getText().contains("lower right"));
+    type("from-left", "abc");
+    type("from-below", "50 mm");
+    press("place");
+    untilText("From the left edge: “abc” is not a length");
+    waiting().until(d -> "from-left".equals(d.switchTo().activeElement().getAttribute("id")));
+    isAccessible();
     assertThat(browser.findElement(By.cssSelector(".placed")).getText()).contains("lower right");
     browser.findElement(By.cssSelector("[name=take-away]")).click();
     waiting().until(d -> d.findElements(By.cssSelector(".placed li")).size() == 1);
@@ -85,6 +100,47 @@ class InstructorJourneyIT extends Journey {
     isAccessible();
     browser.executeScript("document.getElementById('eye').scrollIntoView()");
     picture("result-eye-1440");
+  }
+
+  @Test
+  void a_session_lost_in_mid_grading_and_a_photograph_take_nothing_away() throws IOException {
+    String id = preparedBy("apprentice9");
+    signIn("instructor2");
+    open("/teach/bench?attempt=" + id);
+    choose("mark:edges", 1);
+    choose("kind", 0);
+    tapAndWait(1);
+    type("remark", "Good edges, dust in the middle.");
+    Path picture = Files.createTempFile("panel", ".png");
+    ImageIO.write(new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB), "png", picture.toFile());
+    until(By.id("photograph")).sendKeys(picture.toString());
+    press("photograph-add");
+    untilText("Photographs added.");
+    everythingIsThere("Good edges, dust in the middle.");
+
+    browser.manage().deleteAllCookies();
+    type("remark", "Good edges, dust in the middle. Wipe once more.");
+    press("return");
+    type("sign-in:name", "instructor2");
+    type("sign-in:password", DemoAccounts.password());
+    press("sign-in:go");
+    waiting().until(d -> d.getCurrentUrl().contains("attempt=" + id));
+    everythingIsThere("Good edges, dust in the middle. Wipe once more.");
+    isAccessible();
+    width(820);
+    picture("bench-820");
+    press("return");
+    untilText("Returned with your remark");
+    open("/teach/bench?attempt=" + id);
+    assertThat(text()).contains("the photographs that were there stay with it");
+    assertThat(browser.findElement(By.id("remark")).getAttribute("value")).isEmpty();
+  }
+
+  private void everythingIsThere(String remark) {
+    waiting().until(d -> remark.equals(d.findElement(By.id("remark")).getAttribute("value")));
+    assertThat(browser.findElements(By.cssSelector("input[name='mark:edges']")).get(1).isSelected())
+        .isTrue();
+    assertThat(browser.findElements(By.cssSelector(".placed li"))).hasSize(1);
   }
 
   private void tapAndWait(int defects) {
@@ -143,7 +199,8 @@ class InstructorJourneyIT extends Journey {
     isAccessible();
     picture("person-390");
     assertThat(browser.findElements(By.cssSelector("a[href*='" + id + "']"))).isNotEmpty();
-    open("/teach/needs?for=stuck");
+    open("/teach/needs?for=stuck&page=abc");
+    assertThat(text()).doesNotContain("whole number");
     isAccessible();
     picture("needs-stuck-390");
   }

@@ -9,8 +9,10 @@ class AddressTest {
 
   @Test
   void a_form_keeps_which_panel_it_is_about_but_not_what_was_said_once() {
-    assertThat(AddressedForm.kept("attempt=7&expired=true&photograph=added")).isEqualTo("attempt=7");
-    assertThat(AddressedForm.kept("person=a&skill=clear%2Fflat")).isEqualTo("person=a&skill=clear%2Fflat");
+    assertThat(AddressedForm.kept("attempt=7&expired=true&photograph=added"))
+        .isEqualTo("attempt=7");
+    assertThat(AddressedForm.kept("person=a&skill=clear%2Fflat"))
+        .isEqualTo("person=a&skill=clear%2Fflat");
     assertThat(AddressedForm.kept("expired")).isEmpty();
     assertThat(AddressedForm.kept(null)).isEmpty();
   }

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import lapline.grading.DefectMark;
+import lapline.grading.UnfinishedGrading;
 
 /** What the bench's fields hold as they were sent, so that nothing is lost on the way back. */
 final class BenchForm {
@@ -23,6 +24,15 @@ final class BenchForm {
 
   BenchForm(Map<String, String[]> sent) {
     this.sent = sent;
+  }
+
+  /** The fields as they stood when the grading was last kept. */
+  static BenchForm of(UnfinishedGrading kept) {
+    Map<String, String[]> fields = new HashMap<>();
+    kept.marks().forEach((item, mark) -> fields.put(MARK + item, new String[] {"" + mark}));
+    fields.put("remark", new String[] {kept.remark()});
+    fields.put(DEFECT, kept.defects().stream().map(BenchForm::line).toArray(String[]::new));
+    return new BenchForm(fields);
   }
 
   /** Mark by rubric item; what is no number counts as not given. */

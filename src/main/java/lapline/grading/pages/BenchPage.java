@@ -9,11 +9,12 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
+import java.util.UUID;
 import lapline.grading.DefectMark;
 import lapline.grading.GradePanel;
 import lapline.grading.Grading.Decision;
+import lapline.grading.KeepGrading;
 import lapline.pages.Errors;
 import lapline.pages.Messages;
 import lapline.people.PeopleRecords;
@@ -36,6 +37,7 @@ public class BenchPage {
   @Inject private SignedIn signedIn;
   @Inject private ResultPage result;
   @Inject private GradePanel grade;
+  @Inject private KeepGrading keep;
   @Inject private PeopleRecords people;
   @Inject private Errors errors;
   @Inject private Messages messages;
@@ -49,7 +51,7 @@ public class BenchPage {
   private boolean judged;
   private BenchForm form;
   private List<DefectMark> defects;
-  private String spotProblem = "";
+  private DefectSpot.Wrong spotProblem = new DefectSpot.Wrong("", "");
   private final Map<String, String> problems = new HashMap<>();
 
   /** A panel without numbers is not for the bench yet. */
@@ -62,6 +64,17 @@ public class BenchPage {
     }
     errors.news("grading.bench.not-scored");
     return "/teach/needs.xhtml?faces-redirect=true";
+  }
+
+  /** Keeps what a sent form holds, whatever was pressed, before anything else is done with it. */
+  public void keepSent() {
+    if (FacesContext.getCurrentInstance().isPostback()) {
+      keep.run(signedIn.person(), id(), getRemark(), form().marks(), defects());
+    }
+  }
+
+  private UUID id() {
+    return ResultPage.id(attemptId);
   }
 
   /** The numbers in short. */
@@ -95,18 +108,23 @@ public class BenchPage {
   /** Places one more defect where it was tapped or said. */
   public void place() {
     PracticeTask task = getResult().getTask();
-    Optional<PanelOutline.Point> spot =
-        new DefectSpot(form(), task.panel(), signedIn.person().units()).found();
     String kind = form().text("kind");
+    DefectSpot spot = new DefectSpot(form(), task.panel(), say.writer(), signedIn.person().units());
     if (task.defects().stream().noneMatch(k -> k.id().equals(kind))) {
-      spotProblem = messages.get("grading.bench.kind-missing");
-    } else if (spot.isEmpty()) {
-      spotProblem = messages.get("grading.bench.spot-missing");
+      spotProblem = new DefectSpot.Wrong("kinds", messages.get("grading.bench.kind-missing"));
+    } else if (spot.wrong().isPresent()) {
+      spotProblem = spot.wrong().get();
     } else if (defects().size() >= BenchForm.MOST_DEFECTS) {
-      spotProblem = messages.say("grading.bench.too-many", BenchForm.MOST_DEFECTS);
+      String tooMany = messages.say("grading.bench.too-many", BenchForm.MOST_DEFECTS);
+      spotProblem = new DefectSpot.Wrong("defects", tooMany);
     } else {
-      defects().add(new DefectMark(kind, spot.get().x(), spot.get().y(), form().note()));
+      add(kind, spot.found().orElseThrow());
     }
+  }
+
+  private void add(String kind, PanelOutline.Point at) {
+    defects().add(new DefectMark(kind, at.x(), at.y(), form().note()));
+    keepSent();
   }
 
   public String accept() {
@@ -172,8 +190,18 @@ public class BenchPage {
     return Unit.preferred(Dimension.LENGTH, signedIn.person().units()).symbol();
   }
 
-  public String getSpotProblem() {
+  /** What keeps the defect from being placed, and the field it is about; both empty for nothing. */
+  public DefectSpot.Wrong getSpotProblem() {
     return spotProblem;
+  }
+
+  /** Text of a field that is emptied once its defect has been placed. */
+  public String untilPlaced(String field) {
+    return spotProblem.says().isEmpty() ? "" : sent(field);
+  }
+
+  public Person getGrader() {
+    return signedIn.person();
   }
 
   private List<DefectMark> defects() {
@@ -183,13 +211,15 @@ public class BenchPage {
     return defects;
   }
 
+  /** What was sent; on a page opened afresh, what was kept before. */
   private BenchForm form() {
     if (form == null) {
+      FacesContext faces = FacesContext.getCurrentInstance();
+      BenchForm sent = new BenchForm(faces.getExternalContext().getRequestParameterValuesMap());
       form =
-          new BenchForm(
-              FacesContext.getCurrentInstance()
-                  .getExternalContext()
-                  .getRequestParameterValuesMap());
+          faces.isPostback()
+              ? sent
+              : keep.of(signedIn.person(), id()).map(BenchForm::of).orElse(sent);
     }
     return form;
   }

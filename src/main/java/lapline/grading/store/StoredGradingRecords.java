@@ -12,6 +12,7 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import lapline.grading.Grading;
 import lapline.grading.GradingRecords;
+import lapline.grading.UnfinishedGrading;
 
 /** Keeps gradings in the database. */
 @ApplicationScoped
@@ -42,6 +43,38 @@ public class StoredGradingRecords implements GradingRecords {
   @Override
   public Optional<Grading> latest(UUID attempt) {
     return of(attempt).stream().findFirst();
+  }
+
+  @Override
+  public void keep(UnfinishedGrading unfinished) {
+    Optional<UnfinishedGradingEntity> there = row(unfinished.attempt(), unfinished.grader());
+    UnfinishedGradingEntity row = there.orElseGet(UnfinishedGradingEntity::new);
+    row.take(unfinished);
+    if (there.isEmpty()) {
+      row.id = UUID.randomUUID();
+      rows.persist(row);
+    }
+  }
+
+  @Override
+  public Optional<UnfinishedGrading> unfinished(UUID attempt, UUID grader) {
+    return row(attempt, grader).map(UnfinishedGradingEntity::asUnfinished);
+  }
+
+  @Override
+  public void forgetUnfinished(UUID attempt, UUID grader) {
+    row(attempt, grader).ifPresent(rows::remove);
+  }
+
+  private Optional<UnfinishedGradingEntity> row(UUID attempt, UUID grader) {
+    return rows.createQuery(
+            "select u from UnfinishedGradingEntity u"
+                + " where u.attempt = :attempt and u.grader = :grader",
+            UnfinishedGradingEntity.class)
+        .setParameter("attempt", attempt)
+        .setParameter("grader", grader)
+        .getResultStream()
+        .findFirst();
   }
 
   @Override

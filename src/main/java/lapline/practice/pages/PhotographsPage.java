@@ -18,7 +18,7 @@ import lapline.practice.photographs.Photograph;
 public class PhotographsPage {
   private static final Set<String> GOOD = Set.of("added", "removed");
   private static final Set<String> WRONG =
-      Set.of("none", "no-image", "too-many-bytes", "too-many-pixels", "too-many");
+      Set.of("none", "no-image", "too-many-bytes", "too-many-pixels", "too-many", "graded");
 
   @Inject private SignedIn signedIn;
   @Inject private LookAfterPhotographs photographs;
@@ -34,6 +34,14 @@ public class PhotographsPage {
   public boolean mayAdd(Attempt attempt) {
     return attempt.state() != Attempt.State.ACCEPTED
         && (attempt.belongsTo(signedIn.person().id()) || signedIn.person().is(Role.INSTRUCTOR));
+  }
+
+  public boolean mayRemove(Attempt attempt) {
+    return mayAdd(attempt) && LookAfterPhotographs.mayLose(attempt);
+  }
+
+  public boolean isGraded(Attempt attempt) {
+    return !LookAfterPhotographs.mayLose(attempt);
   }
 
   public boolean hasRoom(Attempt attempt) {

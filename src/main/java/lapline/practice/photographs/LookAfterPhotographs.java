@@ -108,10 +108,19 @@ public class LookAfterPhotographs {
     return files.read(of.hash(), small);
   }
 
+  /** What an instructor has looked at and decided on is evidence and stays. */
+  public static boolean mayLose(Attempt attempt) {
+    return attempt.state() == Attempt.State.DRAFT || attempt.state() == Attempt.State.SCORED;
+  }
+
   @Transactional
   public void remove(Person by, UUID id) {
     Photograph found = photograph(by, id);
-    mustWrite(by, find.attempt(by, found.attempt()));
+    Attempt attempt = find.attempt(by, found.attempt());
+    mustWrite(by, attempt);
+    if (!mayLose(attempt)) {
+      throw new PhotographRefusedException(Reason.GRADED);
+    }
     records.remove(id);
     files.mark(found.hash());
     sweep.ifDue();

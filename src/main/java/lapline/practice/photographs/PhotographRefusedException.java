@@ -8,7 +8,8 @@ public final class PhotographRefusedException extends RuntimeException {
     NO_IMAGE,
     TOO_MANY_BYTES,
     TOO_MANY_PIXELS,
-    TOO_MANY
+    TOO_MANY,
+    GRADED
   }
 
   private final Reason reason;

@@ -2,12 +2,17 @@ package lapline.grading.pages;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import lapline.grading.DefectMark;
+import lapline.grading.UnfinishedGrading;
+import lapline.pages.Messages;
 import lapline.practice.PanelOutline;
 import lapline.practice.PanelOutline.Place;
+import lapline.practice.pages.PhraseWriter;
 import lapline.trade.measure.UnitSystem;
 import org.junit.jupiter.api.Test;
 
@@ -50,8 +55,46 @@ class BenchFormTest {
     sent.put("tap-x", new String[] {"0.5"});
     sent.put("tap-y", new String[] {"0.1"});
     assertThat(spot()).hasValue(new PanelOutline.Point(0.5, 0.1));
-    sent.put("tap-x", new String[] {"0.61"});
+  }
+
+  @Test
+  void a_tap_beside_the_edge_means_the_edge_and_one_far_off_means_nothing() {
+    sent.put("tap-x", new String[] {"0.6123"});
+    sent.put("tap-y", new String[] {"0.10037"});
+    assertThat(spot()).hasValue(new PanelOutline.Point(0.6, 0.1));
+    sent.put("tap-x", new String[] {"0.7"});
     assertThat(spot()).isEmpty();
+  }
+
+  @Test
+  void what_is_wrong_names_the_field_and_what_was_typed() {
+    sent.put("from-left", new String[] {"abc"});
+    sent.put("from-below", new String[] {"4"});
+    assertThat(wrong().field()).isEqualTo("from-left");
+    assertThat(wrong().says()).contains("“abc” is not a length");
+    sent.put("from-left", new String[] {"4"});
+    sent.put("from-below", new String[] {"9999 mm"});
+    assertThat(wrong().field()).isEqualTo("from-below");
+    assertThat(wrong().says()).contains("“9999 mm” is off the panel").contains("15.75");
+    sent.clear();
+    assertThat(wrong().says()).contains("tap the panel");
+  }
+
+  @Test
+  void what_was_kept_stands_in_the_fields_again() {
+    DefectMark run = new DefectMark("run", 0.1234, 0.05, "long");
+    BenchForm again =
+        BenchForm.of(
+            new UnfinishedGrading(
+                UUID.randomUUID(),
+                UUID.randomUUID(),
+                Instant.EPOCH,
+                "Good edges.",
+                Map.of("dirt", 2),
+                List.of(run)));
+    assertThat(again.text("remark")).isEqualTo("Good edges.");
+    assertThat(again.marks()).isEqualTo(Map.of("dirt", 2));
+    assertThat(again.defects()).containsExactly(run);
   }
 
   @Test
@@ -62,6 +105,15 @@ class BenchFormTest {
   }
 
   private java.util.Optional<PanelOutline.Point> spot() {
-    return new DefectSpot(new BenchForm(sent), PANEL, UnitSystem.US).found();
+    return where().found();
+  }
+
+  private DefectSpot.Wrong wrong() {
+    return where().wrong().orElseThrow();
+  }
+
+  private DefectSpot where() {
+    PhraseWriter words = new PhraseWriter(new Messages(), UnitSystem.US);
+    return new DefectSpot(new BenchForm(sent), PANEL, words, UnitSystem.US);
   }
 }
