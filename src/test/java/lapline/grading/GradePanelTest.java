@@ -125,6 +125,24 @@ class GradePanelTest {
         .containsExactly(Decision.ACCEPTED, Decision.RETURNED);
   }
 
+  @Test
+  void what_is_put_down_is_kept_for_its_instructor_alone_until_the_decision() {
+    KeepGrading keep = new KeepGrading(attempts, gradings, Clock.fixed(NOW, ZoneOffset.UTC));
+    DefectMark placed = new DefectMark("run", 0.1, 0.1, "");
+    keep.run(instructor, panel.id(), "Dry", Map.of("texture", 2), List.of(placed));
+    keep.run(instructor, panel.id(), "Dry along the top.", Map.of("texture", 1, "made-up", 3));
+    UnfinishedGrading kept = keep.of(instructor, panel.id()).orElseThrow();
+    assertThat(kept.remark()).isEqualTo("Dry along the top.");
+    assertThat(kept.marks()).isEqualTo(Map.of("texture", 1));
+    assertThat(kept.defects()).containsExactly(placed);
+    assertThat(keep.of(person(workshop, Role.INSTRUCTOR), panel.id())).isEmpty();
+    assertThatThrownBy(() -> keep.run(apprentice, panel.id(), "Mine.", Map.of()))
+        .isInstanceOf(NotAllowedException.class);
+
+    run(Decision.RETURNED, "Dry along the top.", Map.of());
+    assertThat(keep.of(instructor, panel.id())).isEmpty();
+  }
+
   private List<Refusal> run(Decision decision, String remark, Map<String, Integer> marks) {
     return grade.run(instructor, panel.id(), bench(decision, remark, marks));
   }

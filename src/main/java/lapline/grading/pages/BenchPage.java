@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.UUID;
 import lapline.grading.DefectMark;
 import lapline.grading.GradePanel;
@@ -17,7 +16,6 @@ import lapline.grading.Grading.Decision;
 import lapline.grading.KeepGrading;
 import lapline.pages.Errors;
 import lapline.pages.Messages;
-import lapline.people.PeopleRecords;
 import lapline.people.Person;
 import lapline.people.Role;
 import lapline.people.SignedIn;
@@ -38,7 +36,6 @@ public class BenchPage {
   @Inject private ResultPage result;
   @Inject private GradePanel grade;
   @Inject private KeepGrading keep;
-  @Inject private PeopleRecords people;
   @Inject private Errors errors;
   @Inject private Messages messages;
   @Inject private Say say;
@@ -101,8 +98,7 @@ public class BenchPage {
   }
 
   public String getApprentice() {
-    Attempt attempt = getResult().getAttempt();
-    return people.names(Set.of(attempt.person())).getOrDefault(attempt.person(), "");
+    return getResult().getApprentice();
   }
 
   /** Places one more defect where it was tapped or said. */

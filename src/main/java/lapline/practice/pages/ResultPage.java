@@ -7,10 +7,12 @@ import jakarta.inject.Named;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import lapline.pages.Once;
 import lapline.people.NotFoundException;
+import lapline.people.PeopleRecords;
 import lapline.people.Person;
 import lapline.people.SignedIn;
 import lapline.practice.Attempt;
@@ -33,6 +35,7 @@ public class ResultPage {
   @Inject private FindAttempts find;
   @Inject private StartAttempt start;
   @Inject private PracticeTasks tasks;
+  @Inject private PeopleRecords people;
   @Inject private Say say;
 
   // known before a form is read, since what is on the page depends on it
@@ -161,6 +164,12 @@ public class ResultPage {
 
   public boolean isMine() {
     return judged().attempt().belongsTo(signedIn.person().id());
+  }
+
+  /** The name of whose panel it is. */
+  public String getApprentice() {
+    UUID person = judged().attempt().person();
+    return people.names(Set.of(person)).getOrDefault(person, "");
   }
 
   public Person getReader() {
