@@ -53,9 +53,9 @@ public class AddressedForm extends HtmlForm {
     }
 
     @Override
-    public void writeURIAttribute(String name, Object value, String property) throws IOException {
+    public void writeAttribute(String name, Object value, String property) throws IOException {
       boolean open = "action".equals(name) && !query.isEmpty();
-      super.writeURIAttribute(name, open ? value + "?" + query : value, property);
+      super.writeAttribute(name, open ? value + "?" + query : value, property);
     }
   }
 }
