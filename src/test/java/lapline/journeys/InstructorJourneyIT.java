@@ -183,7 +183,7 @@ class InstructorJourneyIT extends Journey {
     String id = preparedBy("apprentice14");
     signIn("instructor1");
     open("/teach/cohort");
-    assertThat(title()).contains("their skills");
+    assertThat(title()).contains(" people are working towards ");
     isAccessible();
     picture("cohort-1440");
     width(390);
