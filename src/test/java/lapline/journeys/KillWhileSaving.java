@@ -36,7 +36,9 @@ class KillWhileSaving {
   void the_last_acknowledged_reading_is_there_after_each_kill() throws Exception {
     String token = token();
     String attempt =
-        send(token, "POST", "", Map.of("task", "coverage/spray-out-card")).at("/attempt/id").asText();
+        send(token, "POST", "", Map.of("task", "coverage/spray-out-card"))
+            .at("/attempt/id")
+            .asText();
     int acknowledged = 0;
     for (int kill = 1; kill <= 3; kill++) {
       acknowledged = saveUntilKilled(token, attempt, acknowledged);
@@ -84,8 +86,12 @@ class KillWhileSaving {
 
   private static List<ProcessHandle> server() {
     return ProcessHandle.allProcesses()
-        .filter(p -> Optional.of(p.info()).flatMap(ProcessHandle.Info::arguments)
-            .map(a -> String.join(" ", a).contains("-Dlapline.data=" + DATA)).orElse(false))
+        .filter(
+            p ->
+                Optional.of(p.info())
+                    .flatMap(ProcessHandle.Info::arguments)
+                    .map(a -> String.join(" ", a).contains("-Dlapline.data=" + DATA))
+                    .orElse(false))
         .toList();
   }
 
@@ -134,7 +140,11 @@ class KillWhileSaving {
             HttpRequest.newBuilder(URI.create(SITE + "/api/v1/attempts" + where))
                 .header("Authorization", "Bearer " + token)
                 .header("Content-Type", "application/json")
-                .method(method, body == null ? BodyPublishers.noBody() : BodyPublishers.ofString(JSON.writeValueAsString(body)))
+                .method(
+                    method,
+                    body == null
+                        ? BodyPublishers.noBody()
+                        : BodyPublishers.ofString(JSON.writeValueAsString(body)))
                 .build(),
             BodyHandlers.ofString());
     assertThat(answer.statusCode()).as(answer.body()).isBetween(200, 201);
