@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.UUID;
 
 /** Papers kept in memory, for tests of the rules. */
-final class RememberedPapers implements PaperRecords {
+public final class RememberedPapers implements PaperRecords {
   private final Map<UUID, Sitting> sittings = new LinkedHashMap<>();
   private final Map<UUID, Paper> papers = new LinkedHashMap<>();
   private final Map<UUID, Map<String, String>> answers = new LinkedHashMap<>();

@@ -9,7 +9,7 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 
 /** Gradings kept in memory, for tests of the rules. */
-final class RememberedGradings implements GradingRecords {
+public final class RememberedGradings implements GradingRecords {
   private final List<Grading> all = new ArrayList<>();
   private final List<UnfinishedGrading> unfinished = new ArrayList<>();
 

@@ -1,0 +1,85 @@
+package lapline.signoff;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.time.Duration;
+import java.time.Period;
+import lapline.people.NotAllowedException;
+import lapline.people.NotFoundException;
+import lapline.people.Person;
+import lapline.practice.Attempt.State;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** A sign-off that runs out is renewed on panels of the last months, and not before its time. */
+class StartRenewalTest {
+  private static final Duration TO_THE_LAST_SIXTY_DAYS =
+      Duration.ofDays(366).minus(SignOff.RENEWABLE_BEFORE);
+
+  private final SignOffShop shop = new SignOffShop();
+
+  @BeforeEach
+  void arrange() {
+    shop.meetsTheRule(shop.learner);
+    shop.grant(shop.examiner);
+  }
+
+  @Test
+  void panels_older_than_the_rule_says_count_no_more_to_the_minute() {
+    shop.clock.turn(Period.ofMonths(6).minusDays(1));
+    assertThat(shop.evidence().counting()).isEqualTo(3);
+    shop.clock.turn(Duration.ofDays(1).minusMinutes(2));
+    assertThat(shop.evidence().counting()).as("the oldest is six months old").isEqualTo(2);
+    shop.clock.turn(Duration.ofMinutes(2));
+    assertThat(shop.evidence().counting()).isZero();
+  }
+
+  @Test
+  void in_the_last_sixty_days_who_has_new_panels_waits_for_a_decision_again() {
+    shop.clock.turn(TO_THE_LAST_SIXTY_DAYS.minusDays(1));
+    shop.threePanels(shop.learner, shop.instructor);
+    assertThat(renewedBy(shop.owner).isComplete()).isTrue();
+    assertThat(shop.learnerWaits()).as("too early").isFalse();
+    shop.clock.turn(Duration.ofDays(1));
+    assertThat(shop.learnerWaits()).as("time alone tells nobody").isFalse();
+    renewedBy(shop.owner);
+    assertThat(shop.learnerWaits()).isTrue();
+    assertThat(shop.decide.isOpen(shop.evidence())).isTrue();
+    SignOff before = shop.signOff();
+    assertThat(shop.grant(shop.examiner)).isEmpty();
+    assertThat(shop.signOff().expires()).isAfter(before.expires());
+    assertThat(shop.learnerWaits()).isFalse();
+  }
+
+  @Test
+  void who_lacks_a_panel_is_put_before_nobody_and_the_one_who_asked_sees_what_is_missing() {
+    shop.clock.turn(TO_THE_LAST_SIXTY_DAYS);
+    shop.panel(shop.learner, State.SCORED);
+    shop.panel(shop.learner, State.ACCEPTED);
+    assertThat(renewedBy(shop.owner).counting()).isEqualTo(2);
+    assertThat(shop.learnerWaits()).isFalse();
+    shop.panel(shop.learner, State.SCORED);
+    renewedBy(shop.owner);
+    assertThat(shop.learnerWaits()).isTrue();
+  }
+
+  @Test
+  void a_sign_off_that_has_run_out_can_still_be_renewed() {
+    shop.clock.turn(Period.ofYears(1).plusDays(30));
+    shop.threePanels(shop.learner, shop.instructor);
+    renewedBy(shop.owner);
+    assertThat(shop.learnerWaits()).isTrue();
+  }
+
+  @Test
+  void neither_the_learner_nor_another_workshop_starts_it() {
+    assertThatThrownBy(() -> renewedBy(shop.learner)).isInstanceOf(NotAllowedException.class);
+    assertThatThrownBy(() -> renewedBy(shop.instructor)).isInstanceOf(NotAllowedException.class);
+    assertThatThrownBy(() -> renewedBy(shop.neighbour)).isInstanceOf(NotFoundException.class);
+  }
+
+  private Evidence renewedBy(Person who) {
+    return shop.renew.run(who, shop.learner.id(), SignOffShop.SKILL);
+  }
+}
