@@ -33,7 +33,7 @@ public class CertificatesResource {
   @Produces("application/pdf")
   public Response certificate(@PathParam("id") UUID signOff, @QueryParam("paper") String paper) {
     Person by = signedIn.person();
-    Paper sheet = paper == null ? Paper.usualIn(by.units()) : Paper.of(paper);
+    Paper sheet = PrintedPage.paper(paper, by);
     Drawing drawing = certificates.of(by, signOff, PrintedPage.address(here)).on(sheet);
     return PrintedPage.of(drawing, "certificate");
   }

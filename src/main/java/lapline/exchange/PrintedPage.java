@@ -6,7 +6,9 @@ import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
 import java.util.Locale;
 import lapline.pages.drawing.Drawing;
+import lapline.pages.drawing.Paper;
 import lapline.pages.drawing.PdfPage;
+import lapline.people.Person;
 
 /** A drawing sent as a file to print. */
 final class PrintedPage {
@@ -19,6 +21,11 @@ final class PrintedPage {
     return Response.ok(PdfPage.of(page.title(), Locale.ENGLISH, List.of(page)))
         .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + name + ".pdf\"")
         .build();
+  }
+
+  /** The sheet of this name; where none is named, the one usual in the person's units. */
+  static Paper paper(String name, Person by) {
+    return name == null ? Paper.usualIn(by.units()) : Paper.of(name);
   }
 
   /** Where the pages are, for codes that stand on paper. */

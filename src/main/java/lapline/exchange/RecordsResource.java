@@ -11,7 +11,7 @@ import jakarta.ws.rs.core.Response;
 import java.util.UUID;
 import lapline.board.pages.RecordSheets;
 import lapline.pages.drawing.Drawing;
-import lapline.pages.drawing.Paper;
+import lapline.people.Person;
 import lapline.people.SignedIn;
 
 /** The training record of a person as a file of one page, for an inspector. */
@@ -22,12 +22,14 @@ public class RecordsResource {
   @Inject private RecordSheets sheets;
 
   /**
-   * @param paper {@code a4} or {@code letter}
+   * @param paper {@code a4} or {@code letter}; the one usual in the person's units where it is left
+   *     out
    */
   @GET
   @Produces("application/pdf")
   public Response sheet(@PathParam("id") UUID person, @QueryParam("paper") String paper) {
-    Drawing sheet = sheets.of(signedIn.person(), person, Paper.of(paper));
+    Person by = signedIn.person();
+    Drawing sheet = sheets.of(by, person, PrintedPage.paper(paper, by));
     return PrintedPage.of(sheet, "training-record");
   }
 }

@@ -11,7 +11,7 @@ import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.util.UUID;
-import lapline.pages.drawing.Paper;
+import lapline.people.Person;
 import lapline.people.SignedIn;
 import lapline.practice.pages.TaskSheet;
 import lapline.practice.pages.TaskSheets;
@@ -25,12 +25,14 @@ public class SheetsResource {
   @Context private UriInfo here;
 
   /**
-   * @param paper {@code a4} or {@code letter}
+   * @param paper {@code a4} or {@code letter}; the one usual in the person's units where it is left
+   *     out
    */
   @GET
   @Produces("application/pdf")
   public Response sheet(@PathParam("id") UUID attempt, @QueryParam("paper") String paper) {
-    TaskSheet sheet = sheets.of(signedIn.person(), attempt, PrintedPage.address(here));
-    return PrintedPage.of(sheet.on(Paper.of(paper)), "task-sheet");
+    Person by = signedIn.person();
+    TaskSheet sheet = sheets.of(by, attempt, PrintedPage.address(here));
+    return PrintedPage.of(sheet.on(PrintedPage.paper(paper, by)), "task-sheet");
   }
 }
