@@ -22,7 +22,7 @@ mkdir -p "$data" 2>/dev/null && [ -w "$data" ] && { [ ! -e "$data/db" ] || [ -w 
   refuse "it cannot write to its data folder $data. Give yourself the right to write there, or choose another with -Dlapline.data=/another/folder"
 
 other="$(cat "$data/running" 2>/dev/null || true)"
-if [ -n "$other" ] && ps -p "$other" -o args= 2>/dev/null | grep -q standalone; then
+if [ -n "$other" ] && ps -p "$other" -o args= 2>/dev/null | grep -q lapline.data=; then
   refuse "another Lapline (process $other) is running on the data folder $data. Stop that one first, or choose another folder with -Dlapline.data=/another/folder"
 fi
 

@@ -82,6 +82,9 @@ class KillWhileSaving {
       throw new IllegalStateException(e);
     }
     server().forEach(ProcessHandle::destroyForcibly);
+    while (!server().isEmpty()) {
+      Thread.onSpinWait();
+    }
   }
 
   private static List<ProcessHandle> server() {
