@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import lapline.lessons.Curriculum;
+import lapline.lessons.ExamFacts;
 import lapline.lessons.Lesson;
 import lapline.lessons.LessonProgress;
 import lapline.lessons.LessonRecords;
@@ -42,6 +43,7 @@ public class LookAtLearner {
   private Skills skills;
   private GatherEvidence gather;
   private SignOffRecords signOffs;
+  private LookAtExam exams;
   private PeopleRecords people;
   private Clock clock;
 
@@ -56,6 +58,7 @@ public class LookAtLearner {
       Skills skills,
       GatherEvidence gather,
       SignOffRecords signOffs,
+      LookAtExam exams,
       PeopleRecords people,
       Clock clock) {
     this.curriculum = curriculum;
@@ -65,6 +68,7 @@ public class LookAtLearner {
     this.skills = skills;
     this.gather = gather;
     this.signOffs = signOffs;
+    this.exams = exams;
     this.people = people;
     this.clock = clock;
   }
@@ -105,13 +109,16 @@ public class LookAtLearner {
     Optional<SignOff.Standing> standing = signOff.map(s -> s.at(clock.instant()));
     int checks = curriculum.lesson(unit.id()).map(Lesson::checks).map(List::size).orElse(0);
     boolean good = standing.filter(s -> s == SignOff.Standing.GOOD).isPresent();
-    UnitFacts facts = facts(progress, checks, draft.isPresent(), evidence, panels, good);
+    boolean passed = evidence.examPassed();
+    ExamFacts exam = passed ? ExamFacts.NONE : exams.facts(person, unit.id());
+    UnitFacts facts = facts(progress, checks, exam, draft.isPresent(), evidence, panels, good);
     return new UnitView(
         unit,
         NextStep.of(facts),
         facts.checksRight(),
         checks,
         facts.lessonRead(),
+        exam.rests() ? exams.from(person, unit.id()).orElse(null) : null,
         tasks.ofUnit(unit.id()),
         draft.orElse(null),
         panels.stream().filter(a -> !a.isDraft()).toList(),
@@ -123,6 +130,7 @@ public class LookAtLearner {
   private static UnitFacts facts(
       LessonProgress progress,
       int checks,
+      ExamFacts exam,
       boolean draft,
       Evidence evidence,
       List<Attempt> panels,
@@ -137,6 +145,7 @@ public class LookAtLearner {
         checks,
         Math.min(checks, progress.right().size()),
         evidence.examPassed(),
+        exam,
         draft,
         evidence.skill().rule().accepted(),
         counting,

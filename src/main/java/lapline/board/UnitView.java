@@ -1,5 +1,6 @@
 package lapline.board;
 
+import java.time.Instant;
 import java.util.List;
 import lapline.lessons.NextStep;
 import lapline.lessons.Unit;
@@ -11,6 +12,7 @@ import lapline.signoff.SignOff;
 /**
  * One unit as one learner sees it: what there is, what is done, what is next.
  *
+ * @param examFrom when the exam can be sat again; null when at once, or when it is passed
  * @param panels the last panels of the unit, newest first
  * @param evidence what speaks for the unit's skill
  * @param signOff the latest sign-off; null where there is none
@@ -22,6 +24,7 @@ public record UnitView(
     int checksRight,
     int checks,
     boolean lessonRead,
+    Instant examFrom,
     List<PracticeTask> tasks,
     Attempt draft,
     List<Attempt> panels,

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import lapline.exams.bank.Quantity;
 import lapline.trade.measure.QuantityReader;
 import lapline.trade.measure.ReadQuantity;
@@ -40,6 +41,15 @@ public final class AnswerReader {
     return question instanceof Question.Ordering ordering
         ? placed(ordering, number)
         : measured((Question.Measuring) question, text("" + number));
+  }
+
+  /** How many questions have an answer without a flaw. */
+  public int answered() {
+    return (int)
+        IntStream.rangeClosed(1, paper.questions().size())
+            .mapToObj(this::answer)
+            .filter(a -> !(a instanceof Answer.None) && a.flaw().isEmpty())
+            .count();
   }
 
   private String text(String cell) {

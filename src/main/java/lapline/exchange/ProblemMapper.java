@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonMappingException;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.WebApplicationException;
+import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.ext.ExceptionMapper;
 import jakarta.ws.rs.ext.Provider;
@@ -28,7 +29,13 @@ public class ProblemMapper implements ExceptionMapper<Throwable> {
   @Override
   public Response toResponse(Throwable thrown) {
     ProblemDetail problem = problem(thrown);
-    return Response.status(problem.status()).type(ProblemDetail.MEDIA_TYPE).entity(problem).build();
+    Response.ResponseBuilder answer =
+        Response.status(problem.status()).type(ProblemDetail.MEDIA_TYPE).entity(problem);
+    if (problem.status() == Response.Status.UNAUTHORIZED.getStatusCode()) {
+      // RFC 9110 wants to be told which key opens
+      answer.header(HttpHeaders.WWW_AUTHENTICATE, "Bearer realm=\"Lapline\"");
+    }
+    return answer.build();
   }
 
   private ProblemDetail problem(Throwable thrown) {
@@ -37,7 +44,7 @@ public class ProblemMapper implements ExceptionMapper<Throwable> {
         return say(404, "exchange.not-found");
       }
       if (t instanceof NotAllowedException refused) {
-        return ProblemDetail.of(403, words.get("exchange.title.403"), words.get(refused.key()));
+        return say(403, forPrograms(refused.key()));
       }
       if (t instanceof RefusedException refused) {
         return say(refused.status(), refused.key(), refused.values());
@@ -57,6 +64,11 @@ public class ProblemMapper implements ExceptionMapper<Throwable> {
     return thrown instanceof WebApplicationException web
         ? ofStatus(web.getResponse().getStatus())
         : broken(thrown);
+  }
+
+  /** A sentence about pages and their roles helps no program. */
+  private static String forPrograms(String key) {
+    return key.equals("people.not-allowed.role") ? "exchange.not-yours" : key;
   }
 
   private ProblemDetail say(int status, String key, Object... values) {

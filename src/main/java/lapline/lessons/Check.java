@@ -32,7 +32,12 @@ public record Check(String id, String question, List<Choice> choices) {
    * @param replies one for each chosen choice, in order; the others stay untold, for the next try
    * @param stillMissing how many right choices were not chosen
    */
-  public record Answer(boolean right, List<Reply> replies, int stillMissing) {}
+  public record Answer(boolean right, List<Reply> replies, int stillMissing) {
+    /** Whether nothing wrong was chosen, and only more of the right ones are to be found. */
+    public boolean rightSoFar() {
+      return stillMissing > 0 && !replies.isEmpty() && replies.stream().allMatch(Reply::right);
+    }
+  }
 
   /** Whether more than one choice is right, so that the page offers boxes and not buttons. */
   public boolean several() {

@@ -14,21 +14,24 @@ public record NextStep(Step step, int have, int need) {
     READ_LESSON,
     ANSWER_CHECKS,
     FINISH_ENTRY,
+    FINISH_EXAM,
     SIT_EXAM,
     TAKE_PANEL,
+    REST_BEFORE_EXAM,
     WAIT_FOR_INSTRUCTOR,
     WAIT_FOR_EXAMINER,
     DONE;
 
-    /** Whether it lies with the learner and not with somebody else. */
+    /** Whether the learner can do it now, and nothing has to be waited for. */
     public boolean yours() {
-      return compareTo(WAIT_FOR_INSTRUCTOR) < 0;
+      return compareTo(REST_BEFORE_EXAM) < 0;
     }
   }
 
   /**
    * The exam comes before the panels because the cautions are in it. A begun entry comes before the
-   * exam because readings are forgotten sooner than lessons.
+   * exam because readings are forgotten sooner than lessons. While an exam that was not passed
+   * rests, panels go on.
    */
   public static NextStep of(UnitFacts facts) {
     if (facts.signedOff()) {
@@ -43,7 +46,18 @@ public record NextStep(Step step, int have, int need) {
     if (facts.entryOpen()) {
       return once(Step.FINISH_ENTRY);
     }
-    return facts.examPassed() ? panels(facts) : once(Step.SIT_EXAM);
+    return facts.examPassed() ? panels(facts) : exam(facts);
+  }
+
+  private static NextStep exam(UnitFacts facts) {
+    if (facts.exam().questions() > 0) {
+      return new NextStep(Step.FINISH_EXAM, facts.exam().answered(), facts.exam().questions());
+    }
+    if (!facts.exam().rests()) {
+      return once(Step.SIT_EXAM);
+    }
+    NextStep meanwhile = panels(facts);
+    return meanwhile.step().yours() ? meanwhile : once(Step.REST_BEFORE_EXAM);
   }
 
   private static NextStep panels(UnitFacts facts) {

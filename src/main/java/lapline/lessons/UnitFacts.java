@@ -6,6 +6,7 @@ package lapline.lessons;
  * @param lessonRead whether the lesson was read to its end
  * @param checks how many checks the lesson has
  * @param checksRight how many of them were answered right
+ * @param exam where the exam stands while it is not passed
  * @param entryOpen whether a panel's entry was begun and not scored
  * @param panelsNeeded how many panels the skill's rule asks for
  * @param panelsCounting how many count under that rule now
@@ -16,6 +17,7 @@ public record UnitFacts(
     int checks,
     int checksRight,
     boolean examPassed,
+    ExamFacts exam,
     boolean entryOpen,
     int panelsNeeded,
     int panelsCounting,

@@ -86,6 +86,11 @@ public record PracticeTask(
   public record FindingRule(
       String criterion, String side, String cause, String change, List<String> rivals) {}
 
+  /** Whether any target can come from a gun's card. */
+  public boolean usesGun() {
+    return criteria.stream().anyMatch(c -> !c.card().isEmpty());
+  }
+
   public Optional<Criterion> criterion(String criterionId) {
     return criteria.stream().filter(c -> c.id().equals(criterionId)).findFirst();
   }

@@ -10,7 +10,6 @@ import jakarta.faces.event.ExceptionQueuedEvent;
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
 import java.util.Iterator;
-import java.util.UUID;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import lapline.people.NotAllowedException;
@@ -92,9 +91,7 @@ class PageExceptionHandler extends ExceptionHandlerWrapper {
     if (cause instanceof NotAllowedException refused) {
       outside.getRequestMap().put("why", refused.key());
     } else if (!(cause instanceof NotFoundException)) {
-      String number = UUID.randomUUID().toString().substring(0, 8);
-      LOG.log(Level.SEVERE, "a page broke, number " + number, cause);
-      outside.getRequestMap().put("number", number);
+      TroubleNumber.give((HttpServletRequest) outside.getRequest(), cause);
     }
   }
 }

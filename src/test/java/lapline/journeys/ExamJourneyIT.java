@@ -115,6 +115,7 @@ class ExamJourneyIT extends Journey {
     waiting().until(d -> d.getCurrentUrl().contains("paper-result"));
     assertThat(title()).contains("marks");
     assertThat(text()).contains("Source:", "you put it at place", "not answered");
+    assertThat(text()).contains("You can sit the exam again from");
     isAccessible();
     for (int pixels : new int[] {390, 820, 1440}) {
       width(pixels);
@@ -123,6 +124,13 @@ class ExamJourneyIT extends Journey {
     open(EXAM);
     assertThat(text()).contains("You can draw the next questions from");
     isAccessible();
+    open("/learn/today");
+    assertThat(text()).contains("You can sit it again from");
+    assertThat(title()).as("no closed door").doesNotContain("exam: Masking");
+    for (int pixels : new int[] {390, 820, 1440}) {
+      width(pixels);
+      picture("exam-rests-today-" + pixels);
+    }
   }
 
   @Test

@@ -98,8 +98,12 @@ class LessonJourneyIT extends Journey {
     Check check = check("preparing", true);
     List<Integer> right = places(check, true);
 
+    answer(check, List.of());
+    assertThat(told(check)).isEqualTo("Choose one first.");
+
     answer(check, right.subList(0, 1));
-    assertThat(told(check)).contains("Not that.", "still missing");
+    assertThat(told(check)).contains("Right so far, " + (right.size() - 1) + " more to find.");
+    assertThat(told(check)).doesNotContain("Not that.", "missing");
     assertThat(told(check)).doesNotContain(check.choices().get(right.get(1)).because());
 
     answer(check, Stream.of(right.get(0), places(check, false).get(0)).sorted().toList());

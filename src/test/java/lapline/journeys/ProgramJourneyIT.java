@@ -8,6 +8,7 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.time.Instant;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
@@ -44,6 +45,16 @@ class ProgramJourneyIT extends Journey {
     assertThat(send("PATCH", "/attempts/" + id + "/readings", token, patch.toString()).statusCode())
         .isEqualTo(200);
     assertThat(send("GET", "/attempts", token, null).body()).contains(id);
+    String started = JSON.readTree(made.body()).at("/attempt/started").asText();
+    assertThat(Instant.parse(started)).as("a date-time as described").isBefore(Instant.now());
+    isRefusedToAnother(id);
+  }
+
+  private void isRefusedToAnother(String id) throws Exception {
+    signOut();
+    HttpResponse<String> refused = send("GET", "/attempts/" + id, token("apprentice6"), null);
+    assertThat(refused.statusCode()).isEqualTo(403);
+    assertThat(refused.body()).contains("rights of the person").doesNotContain("page");
   }
 
   @Test
@@ -71,7 +82,10 @@ class ProgramJourneyIT extends Journey {
 
   @Test
   void without_a_good_token_nothing_opens() throws Exception {
-    assertThat(send("GET", "/attempts", null, null).statusCode()).isEqualTo(401);
+    HttpResponse<String> none = send("GET", "/attempts", null, null);
+    assertThat(none.statusCode()).isEqualTo(401);
+    assertThat(none.headers().firstValue("WWW-Authenticate").orElse("")).startsWith("Bearer");
+    assertThat(none.body()).contains("Authorization: Bearer");
     assertThat(send("GET", "/attempts", "lap_wrong", null).statusCode()).isEqualTo(401);
     String token = token("apprentice7");
     assertThat(send("GET", "/attempts", token, null).statusCode()).isEqualTo(200);

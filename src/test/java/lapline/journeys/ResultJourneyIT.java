@@ -71,6 +71,7 @@ class ResultJourneyIT extends Journey {
       browser.findElement(By.cssSelector("main a.main")).click();
     } else {
       go.get(0).click();
+      press("enter");
     }
     waiting().until(d -> d.getCurrentUrl().contains("/learn/entry"));
     return attemptInAddress();

@@ -76,6 +76,7 @@ class TargetsJourneyIT extends AtThePanel {
     press("sign-in:go");
     choose("start:gun", "Gun 7, clear tip");
     press("start:go");
+    press("enter");
     until(By.id("r-gun-pressure"));
     String attempt = attempt();
     open("/learn/task-sheet?" + attempt);

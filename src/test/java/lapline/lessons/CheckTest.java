@@ -45,6 +45,14 @@ class CheckTest {
   }
 
   @Test
+  void a_part_of_the_right_ones_is_right_so_far_and_with_a_wrong_one_it_is_not() {
+    assertThat(check.answer(Set.of(0)).rightSoFar()).isTrue();
+    assertThat(check.answer(Set.of(0, 1)).rightSoFar()).isFalse();
+    assertThat(check.answer(Set.of(0, 2)).rightSoFar()).as("nothing is missing").isFalse();
+    assertThat(check.answer(Set.of()).rightSoFar()).isFalse();
+  }
+
+  @Test
   void several_right_choices_call_for_boxes() {
     assertThat(check.several()).isTrue();
   }

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 class NextStepTest {
 
   private static UnitFacts facts(boolean read, int right, boolean exam, int counting, int waiting) {
-    return new UnitFacts(read, 5, right, exam, false, 3, counting, waiting, false);
+    return new UnitFacts(read, 5, right, exam, ExamFacts.NONE, false, 3, counting, waiting, false);
   }
 
   @Test
@@ -27,9 +27,28 @@ class NextStepTest {
     assertThat(NextStep.of(facts(true, 5, false, 0, 0)).step()).isEqualTo(Step.SIT_EXAM);
   }
 
+  private static UnitFacts notPassed(ExamFacts exam, int counting) {
+    return new UnitFacts(true, 5, 5, false, exam, false, 3, counting, 0, false);
+  }
+
+  @Test
+  void a_paper_half_done_is_gone_on_with() {
+    assertThat(NextStep.of(notPassed(new ExamFacts(2, 8, false), 0)))
+        .isEqualTo(new NextStep(Step.FINISH_EXAM, 2, 8));
+  }
+
+  @Test
+  void while_an_exam_rests_panels_are_taken_and_nobody_is_sent_to_a_closed_door() {
+    ExamFacts rests = new ExamFacts(0, 0, true);
+    assertThat(NextStep.of(notPassed(rests, 1))).isEqualTo(new NextStep(Step.TAKE_PANEL, 1, 3));
+    NextStep all = NextStep.of(notPassed(rests, 3));
+    assertThat(all.step()).isEqualTo(Step.REST_BEFORE_EXAM);
+    assertThat(all.step().yours()).isFalse();
+  }
+
   @Test
   void an_entry_that_was_begun_is_finished_before_the_exam() {
-    UnitFacts begun = new UnitFacts(true, 5, 5, false, true, 3, 0, 0, false);
+    UnitFacts begun = new UnitFacts(true, 5, 5, false, ExamFacts.NONE, true, 3, 0, 0, false);
     assertThat(NextStep.of(begun).step()).isEqualTo(Step.FINISH_ENTRY);
   }
 
@@ -53,7 +72,7 @@ class NextStepTest {
 
   @Test
   void a_signed_off_unit_asks_for_nothing_even_if_its_lesson_has_grown() {
-    UnitFacts signed = new UnitFacts(true, 6, 5, true, false, 3, 3, 0, true);
+    UnitFacts signed = new UnitFacts(true, 6, 5, true, ExamFacts.NONE, false, 3, 3, 0, true);
     assertThat(NextStep.of(signed).step()).isEqualTo(Step.DONE);
   }
 }

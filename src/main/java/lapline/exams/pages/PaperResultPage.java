@@ -4,10 +4,12 @@ import jakarta.enterprise.context.RequestScoped;
 import jakarta.faces.annotation.ManagedProperty;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.stream.IntStream;
+import lapline.exams.DrawPaper;
 import lapline.exams.PaperResult;
 import lapline.exams.ReadPapers;
 import lapline.people.NotFoundException;
@@ -21,6 +23,7 @@ public class PaperResultPage {
   @Inject private SignedIn signedIn;
   @Inject private ReadPapers read;
   @Inject private PeopleRecords people;
+  @Inject private DrawPaper draw;
 
   @Inject
   @ManagedProperty("#{param.paper}")
@@ -60,6 +63,11 @@ public class PaperResultPage {
                 new MarkedQuestion(
                     i + 1, getMarked().paper().questions().get(i), getResult().marks().get(i)))
         .toList();
+  }
+
+  /** When the next questions can be drawn; null when at once. */
+  public Instant getNotBefore() {
+    return draw.restUntil(signedIn.person(), getMarked().sitting().unit()).orElse(null);
   }
 
   /** Whether the reader is the person who sat it. */

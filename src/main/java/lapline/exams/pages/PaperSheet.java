@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import lapline.exams.Answer;
 import lapline.exams.AnswerReader;
 import lapline.exams.Paper;
 import lapline.exams.Question;
@@ -58,10 +57,8 @@ public final class PaperSheet {
   }
 
   /** How many questions have an answer without a flaw. */
-  public long getAnswered() {
-    return getQuestions().stream()
-        .filter(q -> !(q.answer() instanceof Answer.None) && q.answer().flaw().isEmpty())
-        .count();
+  public int getAnswered() {
+    return new AnswerReader(paper, written()).answered();
   }
 
   /** All that is written, by place; empty text where nothing is. */

@@ -17,7 +17,6 @@ import lapline.lessons.Lesson;
 import lapline.lessons.LessonProgress;
 import lapline.lessons.LessonRecords;
 import lapline.lessons.Unit;
-import lapline.pages.Errors;
 import lapline.people.NotFoundException;
 import lapline.people.SignedIn;
 
@@ -29,7 +28,6 @@ public class LessonPage {
   @Inject private Curriculum curriculum;
   @Inject private LearnLesson learn;
   @Inject private LessonRecords records;
-  @Inject private Errors errors;
 
   @Inject
   @ManagedProperty("#{param.unit}")
@@ -52,7 +50,6 @@ public class LessonPage {
     Set<Integer> ticked = ticked(checkId);
     chosen.put(checkId, ticked);
     if (ticked.isEmpty()) {
-      errors.add("check-" + checkId, "lesson.check.nothing");
       return;
     }
     answers.put(checkId, learn.answer(signedIn.person(), unit, checkId, ticked));
@@ -79,6 +76,11 @@ public class LessonPage {
   /** The answer just given to a check; null when none was. */
   public Check.Answer answered(String checkId) {
     return answers.get(checkId);
+  }
+
+  /** Whether the check was sent without a choice. */
+  public boolean nothingChosen(String checkId) {
+    return chosen.containsKey(checkId) && chosen.get(checkId).isEmpty();
   }
 
   public boolean ticked(String checkId, int position) {

@@ -18,7 +18,7 @@ import lapline.practice.photographs.Photograph;
 public class PhotographsPage {
   private static final Set<String> GOOD = Set.of("added", "removed");
   private static final Set<String> WRONG =
-      Set.of("none", "no-image", "too-many-bytes", "too-many-pixels", "too-many", "graded");
+      Set.of("none", "no-image", "too-many-bytes", "too-many-pixels", "too-many", "graded", "busy");
 
   @Inject private SignedIn signedIn;
   @Inject private LookAfterPhotographs photographs;

@@ -159,7 +159,7 @@ public class ResultPage {
     String change = getFirst() == null ? "" : say.phrase(getFirst().change());
     Attempt begun =
         start.run(signedIn.person(), judged().task().id(), judged().attempt().gunCard(), change);
-    return "/learn/task-sheet.xhtml?faces-redirect=true&attempt=" + begun.id();
+    return StartPage.sheet(begun);
   }
 
   public boolean isMine() {

@@ -8,10 +8,12 @@ import jakarta.inject.Named;
 import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
+import lapline.pages.Messages;
 import lapline.people.NotFoundException;
 import lapline.people.Person;
 import lapline.people.SignedIn;
 import lapline.practice.Attempt;
+import lapline.practice.AttemptQuery;
 import lapline.practice.FindAttempts;
 import lapline.practice.GunCard;
 import lapline.practice.LookAfterGunCards;
@@ -28,6 +30,7 @@ public class StartPage {
   @Inject private StartAttempt start;
   @Inject private FindAttempts find;
   @Inject private LookAfterGunCards gunCards;
+  @Inject private Messages words;
   private String taskId;
   private String gunCard;
   private String changedWhat;
@@ -47,7 +50,7 @@ public class StartPage {
 
   public String begin() {
     UUID card = gunCard == null || gunCard.isEmpty() ? null : EntryPage.uuid(gunCard);
-    return entry(start.run(person(), taskId, card, changedWhat));
+    return sheet(start.run(person(), taskId, card, changedWhat));
   }
 
   /** Where the code on a task sheet leads. */
@@ -55,6 +58,11 @@ public class StartPage {
     String tidy = code == null ? "" : code.strip().toLowerCase(Locale.ROOT);
     Attempt attempt = find.bySheetCode(person(), tidy);
     return attempt.isDraft() ? entry(attempt) : ResultLink.to(attempt);
+  }
+
+  /** A new panel begins with what it is about: its task sheet. */
+  static String sheet(Attempt attempt) {
+    return "/learn/task-sheet.xhtml?faces-redirect=true&attempt=" + attempt.id();
   }
 
   static String entry(Attempt attempt) {
@@ -95,7 +103,19 @@ public class StartPage {
   }
 
   public String getChangedWhat() {
-    return changedWhat;
+    return changedWhat == null ? getLastAdvice() : changedWhat;
+  }
+
+  /** The one change that the last result of this task asks for; empty for none. */
+  public String getLastAdvice() {
+    AttemptQuery last = AttemptQuery.of(person().workshop(), 0, 1).by(person().id()).under(taskId);
+    PhraseWriter writer = new PhraseWriter(words, person().units());
+    return find.page(person(), last).stream()
+        .flatMap(attempt -> find.judged(person(), attempt.id()).stream())
+        .flatMap(judged -> judged.score().findings().stream().limit(1))
+        .map(finding -> writer.phrase(finding.change()))
+        .findFirst()
+        .orElse("");
   }
 
   public void setChangedWhat(String changedWhat) {

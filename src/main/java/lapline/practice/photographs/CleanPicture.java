@@ -2,22 +2,16 @@ package lapline.practice.photographs;
 
 import com.drew.imaging.ImageMetadataReader;
 import com.drew.imaging.ImageProcessingException;
-import com.drew.metadata.MetadataException;
+import com.drew.metadata.Metadata;
 import com.drew.metadata.exif.ExifIFD0Directory;
-import java.awt.Color;
-import java.awt.Graphics2D;
+import com.drew.metadata.jpeg.JpegDirectory;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.Iterator;
-import java.util.Locale;
-import java.util.Set;
-import javax.imageio.ImageIO;
-import javax.imageio.ImageReadParam;
-import javax.imageio.ImageReader;
-import javax.imageio.stream.ImageInputStream;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
 import lapline.practice.photographs.PhotographRefusedException.Reason;
 import net.coobird.thumbnailator.Thumbnails;
 import net.coobird.thumbnailator.util.exif.ExifFilterUtils;
@@ -37,12 +31,17 @@ public record CleanPicture(byte[] full, byte[] small, int width, int height) {
   /** What a server takes of one form, so that one person's pictures do not fill it. */
   public static final long MOST_BYTES_TOGETHER = 60L * 1024 * 1024;
 
-  /** Larger than any phone's picture; a small file may unpack to far more. */
-  public static final long MOST_PIXELS = 80_000_000;
-
   private static final int FULL = 2400;
+
+  /** JPEG's frame types 0 and 1 are read row by row; what comes after, as a whole. */
+  private static final int EXTENDED = 1;
+
   private static final int SMALL = 480;
-  private static final Set<String> FORMATS = Set.of("jpeg", "png");
+
+  /** Unpacked pictures are what a server has least room for, so that they go one by one. */
+  private static final Semaphore ONE_AT_A_TIME = new Semaphore(1, true);
+
+  private static final int LONGEST_WAIT_SECONDS = 30;
 
   /**
    * @throws PhotographRefusedException when it is not a picture that can be taken
@@ -51,76 +50,58 @@ public record CleanPicture(byte[] full, byte[] small, int width, int height) {
     if (file.length > MOST_BYTES) {
       throw new PhotographRefusedException(Reason.TOO_MANY_BYTES);
     }
+    waitForTurn();
     try {
-      BufferedImage upright = upright(decoded(file), orientation(file));
-      BufferedImage full = within(upright, FULL);
-      return new CleanPicture(
-          jpeg(full), jpeg(within(full, SMALL)), full.getWidth(), full.getHeight());
+      return drawnAnew(file);
     } catch (IOException e) {
       throw new PhotographRefusedException(Reason.NO_IMAGE);
+    } finally {
+      ONE_AT_A_TIME.release();
     }
   }
 
-  /** Size is asked before anything is unpacked; a large picture is read coarser. */
-  private static BufferedImage decoded(byte[] file) throws IOException {
-    try (ImageInputStream in = ImageIO.createImageInputStream(new ByteArrayInputStream(file))) {
-      ImageReader reader = reader(in);
-      try {
-        reader.setInput(in, true, true);
-        long width = reader.getWidth(0);
-        long height = reader.getHeight(0);
-        if (width * height > MOST_PIXELS) {
-          throw new PhotographRefusedException(Reason.TOO_MANY_PIXELS);
-        }
-        ImageReadParam param = reader.getDefaultReadParam();
-        int step = (int) Math.max(1, Math.max(width, height) / (2 * FULL));
-        param.setSourceSubsampling(step, step, 0, 0);
-        return onPaper(reader.read(0, param));
-      } catch (IllegalArgumentException
-          | IndexOutOfBoundsException
-          | NegativeArraySizeException e) {
-        // what the decoders throw at a damaged file
-        throw new IOException(e);
-      } finally {
-        reader.dispose();
+  private static void waitForTurn() {
+    try {
+      if (!ONE_AT_A_TIME.tryAcquire(LONGEST_WAIT_SECONDS, TimeUnit.SECONDS)) {
+        throw new PhotographRefusedException(Reason.BUSY);
       }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new PhotographRefusedException(Reason.BUSY);
     }
   }
 
-  private static ImageReader reader(ImageInputStream in) throws IOException {
-    Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
-    while (readers.hasNext()) {
-      ImageReader reader = readers.next();
-      if (FORMATS.contains(reader.getFormatName().toLowerCase(Locale.ROOT))) {
-        return reader;
-      }
-    }
-    throw new PhotographRefusedException(Reason.NO_IMAGE);
+  /** Made smaller before it is turned, since turning copies it. */
+  private static CleanPicture drawnAnew(byte[] file) throws IOException {
+    Metadata said = said(file);
+    BufferedImage small = within(PictureReader.read(file, isProgressive(said)), FULL);
+    BufferedImage full = upright(small, orientation(said));
+    return new CleanPicture(
+        jpeg(full), jpeg(within(full, SMALL)), full.getWidth(), full.getHeight());
   }
 
-  /** JPEG has no see-through; white stands behind what had. */
-  private static BufferedImage onPaper(BufferedImage image) {
-    BufferedImage plain =
-        new BufferedImage(image.getWidth(), image.getHeight(), BufferedImage.TYPE_INT_RGB);
-    Graphics2D g = plain.createGraphics();
-    g.drawImage(image, 0, 0, Color.WHITE, null);
-    g.dispose();
-    return plain;
+  /** What the phone wrote beside the picture; nothing where that is damaged. */
+  private static Metadata said(byte[] file) {
+    try {
+      return ImageMetadataReader.readMetadata(new ByteArrayInputStream(file));
+    } catch (ImageProcessingException | IOException e) {
+      // damaged metadata does not spoil the picture
+      return new Metadata();
+    }
+  }
+
+  private static boolean isProgressive(Metadata said) {
+    JpegDirectory jpeg = said.getFirstDirectoryOfType(JpegDirectory.class);
+    Integer process = jpeg == null ? null : jpeg.getInteger(JpegDirectory.TAG_COMPRESSION_TYPE);
+    return process != null && process > EXTENDED;
   }
 
   /** 1 to 8 as EXIF counts it; 1 where nothing is said. */
-  private static int orientation(byte[] file) {
-    try {
-      var directory =
-          ImageMetadataReader.readMetadata(new ByteArrayInputStream(file))
-              .getFirstDirectoryOfType(ExifIFD0Directory.class);
-      return directory != null && directory.containsTag(ExifIFD0Directory.TAG_ORIENTATION)
-          ? directory.getInt(ExifIFD0Directory.TAG_ORIENTATION)
-          : 1;
-    } catch (ImageProcessingException | MetadataException | IOException e) {
-      // damaged metadata does not spoil the picture
-      return 1;
-    }
+  private static int orientation(Metadata said) {
+    ExifIFD0Directory directory = said.getFirstDirectoryOfType(ExifIFD0Directory.class);
+    Integer found =
+        directory == null ? null : directory.getInteger(ExifIFD0Directory.TAG_ORIENTATION);
+    return found == null ? 1 : found;
   }
 
   private static BufferedImage upright(BufferedImage image, int orientation) {

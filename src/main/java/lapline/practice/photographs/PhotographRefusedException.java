@@ -9,7 +9,8 @@ public final class PhotographRefusedException extends RuntimeException {
     TOO_MANY_BYTES,
     TOO_MANY_PIXELS,
     TOO_MANY,
-    GRADED
+    GRADED,
+    BUSY
   }
 
   private final Reason reason;

@@ -8,11 +8,9 @@ import com.drew.metadata.exif.ExifIFD0Directory;
 import com.drew.metadata.exif.GpsDirectory;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
-import java.nio.ByteBuffer;
+import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
-import java.util.zip.CRC32;
 import javax.imageio.ImageIO;
 import lapline.practice.photographs.PhotographRefusedException.Reason;
 import org.junit.jupiter.api.Test;
@@ -80,7 +78,39 @@ class CleanPictureTest {
 
   @Test
   void a_picture_that_unpacks_to_too_much_is_refused_before_it_is_unpacked() throws Exception {
-    refused(bomb(30_000, 30_000), Reason.TOO_MANY_PIXELS);
+    refused(HugePicture.claimed(30_000, 30_000), Reason.TOO_MANY_PIXELS);
+  }
+
+  @Test
+  void a_panorama_no_camera_writes_is_refused_since_one_row_fills_the_memory() throws Exception {
+    refused(HugePicture.claimed(1_000_000, 100), Reason.TOO_MANY_PIXELS);
+  }
+
+  /**
+   * Unpacked whole it would take 182 MB, and the copies as much again, which broke a server of 512
+   * MB. Read coarser it takes 20 MB; what every try allocates is counted, since a heap's high water
+   * mark would depend on when it was last tidied.
+   */
+  @Test
+  void a_picture_of_60_million_pixels_takes_no_more_memory_than_a_phones() throws Exception {
+    byte[] file = HugePicture.whole(9000, 6750);
+    long before = allocated();
+    CleanPicture kept = CleanPicture.of(file);
+    assertThat(allocated() - before).isLessThan(200_000_000);
+    assertThat(kept.width()).isEqualTo(2400);
+    assertThat(kept.height()).isEqualTo(1800);
+  }
+
+  @Test
+  void no_picture_is_unpacked_to_more_than_the_bound_and_a_phones_is_read_whole() {
+    assertThat(PictureReader.step(4000, 3000)).isEqualTo(1);
+    assertThat(PictureReader.step(9000, 6750)).isEqualTo(3);
+    assertThat(PictureReader.step(12_000, 9000)).isEqualTo(3);
+  }
+
+  private static long allocated() {
+    return ((com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean())
+        .getCurrentThreadAllocatedBytes();
   }
 
   @Test
@@ -92,24 +122,5 @@ class CleanPictureTest {
     assertThatThrownBy(() -> CleanPicture.of(file))
         .isInstanceOfSatisfying(
             PhotographRefusedException.class, e -> assertThat(e.reason()).isEqualTo(reason));
-  }
-
-  /** A PNG of a few bytes that claims to be huge. */
-  private static byte[] bomb(int width, int height) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    out.writeBytes(new byte[] {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10});
-    byte[] header =
-        ByteBuffer.allocate(17)
-            .put("IHDR".getBytes(StandardCharsets.US_ASCII))
-            .putInt(width)
-            .putInt(height)
-            .put(new byte[] {8, 2, 0, 0, 0})
-            .array();
-    CRC32 check = new CRC32();
-    check.update(header);
-    out.writeBytes(ByteBuffer.allocate(4).putInt(13).array());
-    out.writeBytes(header);
-    out.writeBytes(ByteBuffer.allocate(4).putInt((int) check.getValue()).array());
-    return out.toByteArray();
   }
 }
