@@ -41,6 +41,9 @@ public class UnreadableForms extends HttpFilter {
       return request.getParameterMap().values().stream()
           .flatMap(Arrays::stream)
           .noneMatch(value -> value.indexOf('\0') >= 0);
+    } catch (IllegalStateException tooLarge) {
+      // files over their limit: whoever takes files says how large they may be, beside the field
+      return true;
     } catch (RuntimeException e) {
       // the server names no narrower type for a form that it cannot parse
       LOG.log(Level.FINE, "a form could not be read", e);

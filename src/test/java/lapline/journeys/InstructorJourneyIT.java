@@ -150,7 +150,9 @@ class InstructorJourneyIT extends Journey {
   }
 
   private void choose(String name, int which) {
-    browser.findElements(By.cssSelector("input[name='" + name + "']")).get(which).click();
+    By choices = By.cssSelector("input[name='" + name + "']");
+    waiting().until(d -> d.findElements(choices).size() > which);
+    browser.findElements(choices).get(which).click();
   }
 
   @Test
