@@ -25,6 +25,8 @@ public class Schema {
     Flyway.configure(Schema.class.getClassLoader())
         .dataSource(database)
         .locations("classpath:lapline/migrations")
+        // each feature numbers its own range, so a new one may stand below what has run already
+        .outOfOrder(true)
         .load()
         .migrate();
   }
