@@ -40,6 +40,8 @@ public class BenchResource {
   @PATCH
   public Answer keep(@PathParam("id") String id, Written written) {
     Person person = signedIn.person();
+    // whoever has no business with the panel hears of nothing else
+    keep.of(person, uuid(id));
     if (written == null || written.remark() == null || !whole(written.marks())) {
       throw new RefusedException(400, "exchange.wrong-member", "remark, marks");
     }

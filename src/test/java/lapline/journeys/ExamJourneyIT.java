@@ -24,6 +24,7 @@ class ExamJourneyIT extends Journey {
   private void sit() {
     signIn(LEARNER);
     open(EXAM);
+    until(By.cssSelector("fieldset.question, #begin\\:go"));
     List<WebElement> begin = browser.findElements(By.id("begin:go"));
     if (!begin.isEmpty()) {
       begin.get(0).click();

@@ -102,6 +102,14 @@ abstract class Journey {
     type("sign-in:password", password);
     press("sign-in:go");
     until(By.cssSelector("header.frame nav"));
+    untilLoaded();
+  }
+
+  /**
+   * A page that is asked for while the one before still loads would else be looked at too early.
+   */
+  private void untilLoaded() {
+    waiting().until(d -> "complete".equals(browser.executeScript("return document.readyState")));
   }
 
   protected void signOut() {
