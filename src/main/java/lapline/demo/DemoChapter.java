@@ -1,5 +1,7 @@
 package lapline.demo;
 
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -46,5 +48,23 @@ record DemoChapter(DemoPlan plan, int number, String unit) {
   /** Whether this is as far as the apprentice has come. */
   boolean isLatest() {
     return number == plan.panels().size() - 1;
+  }
+
+  /**
+   * When a panel of this unit is wanted: units lie so that the last panel of the last one is done
+   * when the plan says, and those that are behind leave time for their exam.
+   *
+   * @param number of the panel in this unit, from 0
+   * @param now where the story ends
+   */
+  Instant panel(int number, Instant now) {
+    int left = plan.panels().stream().skip(this.number).mapToInt(Integer::intValue).sum();
+    Instant first = end(now).minus(plan.between().multipliedBy(left - 1L));
+    Duration pace = isLatest() ? plan.between() : plan.between().multipliedBy(9).dividedBy(10);
+    return first.plus(pace.multipliedBy(number));
+  }
+
+  private Instant end(Instant now) {
+    return now.minus(Duration.ofDays(plan.ended())).minus(Duration.ofHours(2));
   }
 }

@@ -57,7 +57,7 @@ final class DemoLearner {
 
   /** Lesson, panels, exam and, where planned, the decision; then what is left lying today. */
   void study() {
-    begin();
+    desk.clock.set(chapter.panel(0, days.now()));
     List<PracticeTask> tasks = desk.tasks.ofUnit(chapter.unit());
     DemoLessons lessons = new DemoLessons(desk);
     lessons.read(learner, chapter.unit());
@@ -65,6 +65,7 @@ final class DemoLearner {
     for (int i = 0; i < forms.size(); i++) {
       // who is stuck stays with the unit's first task; the others go through all of them
       int task = plan.stuck(chapter.number()) ? 0 : i * tasks.size() / forms.size();
+      desk.clock.set(chapter.panel(i, days.now()));
       panel(tasks.get(task), forms.get(i));
     }
     if (forms.size() >= ENOUGH) {
@@ -102,16 +103,8 @@ final class DemoLearner {
     }
   }
 
-  /** Units lie so that the last panel of the last one was done when the plan says. */
-  private void begin() {
-    int after = plan.panels().stream().skip(chapter.number()).mapToInt(Integer::intValue).sum();
-    Duration before = plan.between().multipliedBy(after).plus(Duration.ofDays(plan.ended()));
-    desk.clock.set(days.now().minus(before).minus(Duration.ofHours(2)));
-  }
-
   private void panel(PracticeTask task, Form form) {
-    Instant began = days.panel(desk.clock.instant(), desk.chance);
-    desk.clock.set(began);
+    desk.clock.set(days.panel(desk.clock.instant(), desk.chance));
     UUID card = task.coats() > 0 && task.unit().equals("clear") ? gunCard : null;
     written++;
     ScoreAttempt.Scored scored =
@@ -121,13 +114,11 @@ final class DemoLearner {
     if (!days.waitsForTheBench(desk.clock.instant()) && desk.chance.nextDouble() < 0.85) {
       grading.grade(staff.instructor(desk.chance), scored.attempt(), task);
     }
-    desk.clock.set(began.plus(plan.between().multipliedBy(9).dividedBy(10)));
   }
 
   private void more(PracticeTask task) {
     for (int i = 0; i < MOST_EXTRA && !isEnough(); i++) {
       panel(task, new Form(PRACTISED, plan.fault()));
-      desk.clock.set(finished.plus(Duration.ofHours(4)));
     }
   }
 

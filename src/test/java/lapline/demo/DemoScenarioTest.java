@@ -3,6 +3,8 @@ package lapline.demo;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -79,6 +81,23 @@ class DemoScenarioTest {
             .toList();
     assertThat(first).hasSizeGreaterThanOrEqualTo(3);
     assertThat(Set.copyOf(first.subList(first.size() - 3, first.size()))).hasSize(1);
+  }
+
+  @Test
+  void the_last_panel_of_everybody_is_wanted_when_the_plan_says_and_no_unit_runs_into_the_next() {
+    Instant now = Instant.parse("2031-03-04T14:05:00Z");
+    var units = COURSE.all().stream().map(PracticeTask::unit).distinct().toList();
+    for (DemoChapter chapter : DemoChapter.all(units)) {
+      DemoPlan plan = chapter.plan();
+      Instant last = chapter.panel(plan.panels().get(chapter.number()) - 1, now);
+      if (chapter.isLatest()) {
+        Instant planned = now.minus(Duration.ofDays(plan.ended())).minus(Duration.ofHours(2));
+        assertThat(last).as("%s", chapter).isEqualTo(planned);
+      } else {
+        DemoChapter next = new DemoChapter(plan, chapter.number() + 1, "");
+        assertThat(last).as("%s", chapter).isBefore(next.panel(0, now));
+      }
+    }
   }
 
   @Test

@@ -26,7 +26,8 @@ public class FrameLinks {
           new Way("/teach/needs", "needs", Set.of(INSTRUCTOR)),
           new Way("/teach/cohort", "cohort", Set.of(INSTRUCTOR)),
           new Way("/examine/decisions", "decisions", Set.of(EXAMINER)),
-          new Way("/shop/skills-board", "skills-board", Set.of(OWNER, INSTRUCTOR, REGISTRAR)),
+          new Way(
+              "/shop/skills-board", "skills-board", Set.of(OWNER, INSTRUCTOR, REGISTRAR, EXAMINER)),
           new Way("/shop/due", "due", Set.of(OWNER, REGISTRAR)),
           new Way("/office/people", "people", Set.of(REGISTRAR)),
           new Way("/office/workshop", "workshop", Set.of(REGISTRAR)),
