@@ -47,4 +47,17 @@ class ClearPanelProperties {
           assertThat(Math.abs(score(film + 0.1, 1) - score(film, 1))).isLessThan(1);
         });
   }
+
+  /** From surely missed over doubtful to surely met: the ceiling climbs, it must not jump. */
+  @Test
+  void across_a_limit_of_the_film_it_climbs_without_a_jump() {
+    for (double limit : new double[] {50, 65}) {
+      double before = score(limit - 3, 1);
+      for (double film = limit - 2.75; film <= limit + 3; film += 0.25) {
+        double now = score(film, 1);
+        assertThat(Math.abs(now - before)).as("at a film of %.2f µm", film).isLessThan(2.5);
+        before = now;
+      }
+    }
+  }
 }

@@ -29,6 +29,20 @@ class ResultTitleTest {
         .isEqualTo("Not yet: Paint crept under the tape was not measured");
   }
 
+  @Test
+  void what_was_missed_goes_before_what_was_not_measured_though_that_weighs_more() {
+    lid.put("slack-film", "tight").put("apertures-missed", "0").put("hard-edge-length", "2500 mm");
+    assertThat(title(lid.score()))
+        .isEqualTo("Not yet: Hard edge where it should be soft 2.5 m, target at most 10 mm");
+  }
+
+  @Test
+  void what_is_in_doubt_goes_before_what_was_not_measured() {
+    lid.put("slack-film", "tight").put("apertures-missed", "0").put("hard-edge-length", "10 mm");
+    assertThat(title(lid.score()))
+        .isEqualTo("Not yet: Hard edge where it should be soft is in doubt");
+  }
+
   private static String title(PanelScore score) {
     PhraseWriter words = new PhraseWriter(new Messages(), UnitSystem.METRIC);
     return new ResultTitle(
