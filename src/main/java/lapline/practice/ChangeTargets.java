@@ -11,6 +11,7 @@ import java.util.UUID;
 import lapline.people.NotFoundException;
 import lapline.people.Person;
 import lapline.people.Role;
+import lapline.trade.measure.TargetRange;
 
 /**
  * Puts a workshop's own target, from its coating's data sheet, in the place of the task file's, and
@@ -38,12 +39,7 @@ public class ChangeTargets {
   @Transactional
   public List<FieldProblem> run(
       Person by, String taskId, String criterionId, String target, String sheet, String reason) {
-    by.mustBe(Role.REGISTRAR, Role.INSTRUCTOR);
-    Criterion criterion =
-        tasks
-            .find(taskId)
-            .flatMap(t -> t.criterion(criterionId))
-            .orElseThrow(NotFoundException::new);
+    Criterion criterion = criterion(by, taskId, criterionId);
     List<FieldProblem> problems = problems(by, criterion, target, sheet, reason);
     if (problems.isEmpty()) {
       Instant now = clock.instant();
@@ -65,6 +61,12 @@ public class ChangeTargets {
     return problems;
   }
 
+  /** What is wrong with the fields, without changing anything: to be asked before it is set. */
+  public List<FieldProblem> look(
+      Person by, String taskId, String criterionId, String target, String sheet, String reason) {
+    return problems(by, criterion(by, taskId, criterionId), target, sheet, reason);
+  }
+
   /** Goes back to the task file's own target. */
   @Transactional
   public void retire(Person by, String taskId, String criterionId) {
@@ -78,19 +80,28 @@ public class ChangeTargets {
     return records.history(by.workshop(), taskId);
   }
 
+  /** A criterion whose target a data sheet can say; a rule to be kept or a choice is none. */
+  public Criterion criterion(Person by, String taskId, String criterionId) {
+    by.mustBe(Role.REGISTRAR, Role.INSTRUCTOR);
+    return tasks
+        .find(taskId)
+        .flatMap(t -> t.criterion(criterionId))
+        .filter(c -> c.hasRange(tasks.measurands()))
+        .orElseThrow(NotFoundException::new);
+  }
+
   private void retireFormer(Person by, String taskId, String criterionId, Instant now) {
     records.inForce(by.workshop(), taskId).stream()
         .filter(o -> o.criterion().equals(criterionId))
         .forEach(o -> records.retire(o.id(), by.id(), now));
   }
 
-  private static List<FieldProblem> problems(
+  private List<FieldProblem> problems(
       Person by, Criterion criterion, String target, String sheet, String reason) {
+    TargetRange possible = PossibleTarget.of(criterion, tasks.measurands());
     List<FieldProblem> problems = new ArrayList<>();
-    if (target.length() > 50
-        || TargetText.read(target, criterion.dimension(), by.units()).isEmpty()) {
-      problems.add(new FieldProblem("target", "entry.targets.not-a-range", List.of(target)));
-    }
+    PossibleTarget.problem("target", target, possible, criterion.dimension(), by.units())
+        .ifPresent(problems::add);
     missing(problems, "sheet", sheet, 200);
     missing(problems, "reason", reason, 500);
     return problems;
@@ -98,7 +109,7 @@ public class ChangeTargets {
 
   private static void missing(List<FieldProblem> problems, String field, String text, int most) {
     if (text.isBlank() || text.strip().length() > most) {
-      problems.add(new FieldProblem(field, "entry.targets." + field, List.of("" + most)));
+      problems.add(new FieldProblem(field, "targets.wrong." + field, List.of("" + most)));
     }
   }
 }

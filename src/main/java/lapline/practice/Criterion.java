@@ -69,6 +69,15 @@ public record Criterion(
         : new Measured.Values(values, new Working("formula.as-read", "source.plain", List.of()));
   }
 
+  /** Whether its target is a range that a data sheet can give; not a choice or a rule to keep. */
+  boolean hasRange(Measurands measurands) {
+    return judged == Judged.SHARE
+        || PanelQuantities.find(quantity)
+            .map(q -> q.dimension() != Dimension.CHOICE)
+            .or(() -> measurands.find(quantity).map(m -> m.options().isEmpty()))
+            .orElse(false);
+  }
+
   public Criterion withTarget(TargetRange other, String otherSource) {
     return new Criterion(
         id,

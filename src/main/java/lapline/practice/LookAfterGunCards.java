@@ -90,14 +90,15 @@ public class LookAfterGunCards {
   private static List<FieldProblem> problems(Person by, GunCard card) {
     List<FieldProblem> problems = new ArrayList<>();
     if (card.name().isEmpty() || card.name().length() > 120) {
-      problems.add(new FieldProblem("name", "entry.card.name-wrong", List.of("120")));
+      problems.add(new FieldProblem("name", "targets.wrong.card-name", List.of("120")));
     }
     card.byName()
         .forEach(
             (kind, typed) -> {
               if (typed.length() > 60
                   || TargetText.read(typed, KINDS.get(kind), by.units()).isEmpty()) {
-                problems.add(new FieldProblem(kind, "entry.targets.not-a-range", List.of(typed)));
+                problems.add(
+                    new FieldProblem(kind, "targets.wrong.not-a-range", List.of(typed, "")));
               }
             });
     return problems;

@@ -1,81 +1,73 @@
 package lapline.practice;
 
+import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.function.BiFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lapline.practice.ReadTarget.NotUnderstood;
+import lapline.practice.ReadTarget.Understood;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.QuantityReader;
 import lapline.trade.measure.ReadQuantity;
+import lapline.trade.measure.ReadQuantity.Problem;
 import lapline.trade.measure.TargetRange;
 import lapline.trade.measure.Unit;
 import lapline.trade.measure.UnitSystem;
 
 /**
- * Targets as people write them: {@code 3 to 5 in}, {@code 24 psi ± 1}, {@code at least 3 °C},
- * {@code at most 0 mm}.
+ * Targets as people and data sheets write them: {@code 3 to 5 in}, {@code 50-65 µm}, {@code 24 psi
+ * ± 1}, {@code at least 3 °C}, {@code max. 5 mm}.
  */
 public final class TargetText {
-  private static final Pattern RANGE = Pattern.compile("(.+?)\\s*(?:\\bto\\b|–|\\.\\.)\\s*(.+)");
+  private static final int FLAGS = Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE;
+  private static final String LEAST = "at least|not less than|min(?:\\.|imum)?|≥|>=|>";
+  private static final String MOST = "at most|not more than|up to|max(?:\\.|imum)?|≤|<=|<";
+  private static final Pattern ONE_SIDED =
+      Pattern.compile("(?:(" + LEAST + ")|" + MOST + ")\\s*([^a-z].*)", FLAGS);
   private static final Pattern ABOUT = Pattern.compile("(.+?)\\s*(?:±|\\+/-|\\+-)\\s*(.+)");
-  private static final Pattern ONE_SIDED = Pattern.compile("(at least|at most)\\s+(.+)");
-  private static final Pattern UNIT_AT_END = Pattern.compile(".*?\\d\\s*([^\\d\\s.,/][^\\d]*)");
+  private static final Pattern RANGE =
+      Pattern.compile("(.+?)\\s*(?:\\bto\\b|\\.\\.)\\s*(.+)", FLAGS);
 
-  private static final Pattern WORDS = Pattern.compile("at least|at most|\\bto\\b|\\.\\.|±|\\+/-");
-  private static final Pattern BARE = Pattern.compile("[-–+\\d.,/\\s]*\\d[-–+\\d.,/\\s]*");
+  /** The hyphen of data sheets stands behind a number or its unit; any other is a minus. */
+  private static final Pattern HYPHEN =
+      Pattern.compile("(.*?[\\d¼½¾\\p{L}%°\"'])\\s*[-‐‑‒–—−]\\s*(P?[\\d.,¼½¾].*)");
 
-  private TargetText() {}
+  private static final Pattern UNIT_AT_END =
+      Pattern.compile(".*?[\\d¼½¾]\\s*([^\\d\\s.,/¼½¾][^\\d]*)");
+  private static final Pattern WORDS =
+      Pattern.compile("^(?:" + LEAST + "|" + MOST + ")|\\bto\\b|\\.\\.|±|\\+/-", FLAGS);
+  private static final Pattern BARE =
+      Pattern.compile("[-‐‑‒–—−+\\d.,/\\s]*\\d[-‐‑‒–—−+\\d.,/\\s]*");
+
+  private final String text;
+  private final Dimension dimension;
+  private final UnitSystem assumed;
+
+  private TargetText(String text, Dimension dimension, UnitSystem assumed) {
+    this.text = tidy(text);
+    this.dimension = dimension;
+    this.assumed = assumed;
+  }
 
   /**
-   * A range in the SI unit of the dimension; empty when the text is none.
+   * A range in the SI unit of the dimension, or what keeps the text from being one.
    *
    * @param assumed the unit system of numbers without a unit
    */
+  public static ReadTarget understand(String text, Dimension dimension, UnitSystem assumed) {
+    return new TargetText(text, dimension, assumed).read();
+  }
+
+  /** The range of {@link #understand}; empty when the text is none. */
   public static Optional<TargetRange> read(String text, Dimension dimension, UnitSystem assumed) {
-    String tidy = text == null ? "" : text.strip();
-    Matcher oneSided = ONE_SIDED.matcher(tidy);
-    if (oneSided.matches()) {
-      return oneSided(oneSided.group(1), value(oneSided.group(2), dimension, assumed));
-    }
-    Matcher about = ABOUT.matcher(tidy);
-    if (about.matches()) {
-      return about(about.group(1), about.group(2), dimension, assumed);
-    }
-    Matcher range = RANGE.matcher(tidy);
-    return range.matches()
-        ? between(range.group(1), range.group(2), dimension, assumed)
-        : Optional.empty();
-  }
-
-  private static Optional<TargetRange> oneSided(String words, OptionalDouble limit) {
-    if (limit.isEmpty()) {
-      return Optional.empty();
-    }
-    double si = limit.getAsDouble();
-    return Optional.of(words.equals("at least") ? TargetRange.atLeast(si) : TargetRange.atMost(si));
-  }
-
-  /** The unit may stand behind either number or both: {@code 24 psi ± 1}, {@code 24 ± 1 psi}. */
-  private static Optional<TargetRange> about(
-      String middle, String either, Dimension dimension, UnitSystem assumed) {
-    Dimension step =
-        dimension == Dimension.TEMPERATURE ? Dimension.TEMPERATURE_DIFFERENCE : dimension;
-    OptionalDouble centre = value(withUnitOf(middle, either), dimension, assumed);
-    OptionalDouble half = value(withUnitOf(either, middle), step, assumed);
-    boolean good = centre.isPresent() && half.isPresent() && half.getAsDouble() >= 0;
-    return good
-        ? Optional.of(
-            new TargetRange(
-                centre.getAsDouble() - half.getAsDouble(),
-                centre.getAsDouble() + half.getAsDouble()))
-        : Optional.empty();
+    return understand(text, dimension, assumed).asRange();
   }
 
   /** The text with the unit that was meant, so that it means the same to whoever reads it later. */
   public static String withUnit(String text, Dimension dimension, UnitSystem assumed) {
-    String tidy = text == null ? "" : text.strip();
-    String symbol = isBare(tidy) ? Unit.preferred(dimension, assumed).symbol() : "";
-    return symbol.isEmpty() ? tidy : tidy + " " + symbol;
+    String symbol = isBare(tidy(text)) ? Unit.preferred(dimension, assumed).symbol() : "";
+    return symbol.isEmpty() ? tidy(text) : tidy(text) + " " + symbol;
   }
 
   /** Whether a text names no unit. */
@@ -83,25 +75,103 @@ public final class TargetText {
     return BARE.matcher(WORDS.matcher(text).replaceAll(" ")).matches();
   }
 
-  private static Optional<TargetRange> between(
-      String least, String most, Dimension dimension, UnitSystem assumed) {
-    OptionalDouble low = value(withUnitOf(least, most), dimension, assumed);
-    OptionalDouble high = value(withUnitOf(most, least), dimension, assumed);
-    boolean good = low.isPresent() && high.isPresent() && low.getAsDouble() <= high.getAsDouble();
-    return good
-        ? Optional.of(new TargetRange(low.getAsDouble(), high.getAsDouble()))
-        : Optional.empty();
+  private static String tidy(String text) {
+    return text == null ? "" : text.strip();
+  }
+
+  private ReadTarget read() {
+    Matcher oneSided = ONE_SIDED.matcher(text);
+    if (oneSided.matches()) {
+      return oneSided(oneSided.group(1) != null, quantity(oneSided.group(2), dimension));
+    }
+    Matcher about = ABOUT.matcher(text);
+    if (about.matches()) {
+      return pair(about, stepDimension(), this::around);
+    }
+    Matcher range = RANGE.matcher(text);
+    if (range.matches()) {
+      return pair(range, dimension, this::between);
+    }
+    Matcher hyphen = HYPHEN.matcher(text);
+    return hyphen.matches() ? pair(hyphen, dimension, this::between) : noRange();
+  }
+
+  private ReadTarget oneSided(boolean least, ReadQuantity limit) {
+    if (!(limit instanceof ReadQuantity.Understood known)) {
+      return refused(limit);
+    }
+    double si = known.si();
+    return new Understood(least ? TargetRange.atLeast(si) : TargetRange.atMost(si));
+  }
+
+  /** The unit may stand behind either number or both: {@code 24 psi ± 1}, {@code 24 ± 1 psi}. */
+  private ReadTarget pair(
+      Matcher both,
+      Dimension second,
+      BiFunction<ReadQuantity.Understood, ReadQuantity.Understood, ReadTarget> together) {
+    ReadQuantity first = quantity(withUnitOf(both.group(1), both.group(2)), dimension);
+    ReadQuantity other = quantity(withUnitOf(both.group(2), both.group(1)), second);
+    if (first instanceof ReadQuantity.Understood a && other instanceof ReadQuantity.Understood b) {
+      return together.apply(a, b);
+    }
+    return refused(first instanceof ReadQuantity.Understood ? other : first);
+  }
+
+  private ReadTarget around(ReadQuantity.Understood middle, ReadQuantity.Understood either) {
+    double half = either.si();
+    return half < 0
+        ? notARange()
+        : new Understood(new TargetRange(middle.si() - half, middle.si() + half));
+  }
+
+  private ReadTarget between(ReadQuantity.Understood least, ReadQuantity.Understood most) {
+    return least.si() > most.si()
+        ? problem("targets.wrong.reversed", least.shownAs(), most.shownAs())
+        : new Understood(new TargetRange(least.si(), most.si()));
+  }
+
+  private Dimension stepDimension() {
+    return dimension == Dimension.TEMPERATURE ? Dimension.TEMPERATURE_DIFFERENCE : dimension;
+  }
+
+  private ReadTarget noRange() {
+    if (text.isEmpty()) {
+      return problem("targets.wrong.empty", symbol());
+    }
+    return quantity(text, dimension) instanceof ReadQuantity.Understood
+        ? problem("targets.wrong.one-value", text)
+        : refused(quantity(text, dimension));
+  }
+
+  private ReadTarget refused(ReadQuantity quantity) {
+    if (quantity instanceof ReadQuantity.NotUnderstood n && n.reason() == Problem.WRONG_UNIT) {
+      String kind = n.args().get(2);
+      String key = "targets.wrong.unit." + (kind.isEmpty() ? "none" : kind);
+      return problem(key, n.args().get(0), n.args().get(1));
+    }
+    return notARange();
+  }
+
+  private ReadTarget notARange() {
+    return problem("targets.wrong.not-a-range", text, symbol());
+  }
+
+  private String symbol() {
+    String symbol = Unit.preferred(dimension, assumed).symbol();
+    return symbol.isEmpty() ? "" : "\u00a0" + symbol;
   }
 
   /** '3' beside '5 in' is '3 in'. */
   private static String withUnitOf(String number, String other) {
     Matcher unit = UNIT_AT_END.matcher(other);
-    return number.matches(".*\\d") && unit.matches() ? number + " " + unit.group(1) : number;
+    return number.matches(".*[\\d¼½¾]") && unit.matches() ? number + " " + unit.group(1) : number;
   }
 
-  private static OptionalDouble value(String text, Dimension dimension, UnitSystem assumed) {
-    return QuantityReader.read(text, dimension, assumed) instanceof ReadQuantity.Understood u
-        ? OptionalDouble.of(u.si())
-        : OptionalDouble.empty();
+  private ReadQuantity quantity(String typed, Dimension kind) {
+    return QuantityReader.read(typed, kind, assumed);
+  }
+
+  private static NotUnderstood problem(String key, String... args) {
+    return new NotUnderstood(key, List.of(args));
   }
 }

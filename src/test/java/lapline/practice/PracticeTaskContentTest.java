@@ -82,6 +82,18 @@ class PracticeTaskContentTest {
   }
 
   @Test
+  void every_target_of_the_course_is_one_that_a_panel_can_have() {
+    assertThat(failing(PracticeTaskContentTest::criteria, PracticeTaskContentTest::isPossible))
+        .isEmpty();
+  }
+
+  private static boolean isPossible(Criterion c) {
+    TargetRange possible = PossibleTarget.of(c, COURSE.measurands());
+    return (!c.target().hasLeast() || possible.contains(c.target().least()))
+        && (!c.target().hasMost() || possible.contains(c.target().most()));
+  }
+
+  @Test
   void every_cause_has_one_change_and_at_least_one_rival() {
     assertThat(failing(t -> t.findings().stream(), PracticeTaskContentTest::isWhole)).isEmpty();
   }

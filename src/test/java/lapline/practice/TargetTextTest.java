@@ -48,6 +48,50 @@ class TargetTextTest {
   }
 
   @Test
+  void the_hyphen_of_data_sheets_is_a_range_and_a_minus_stays_a_minus() {
+    for (String text : new String[] {"50-65 µm", "50 - 65 um", "50–65µm", "50 um-65 um"}) {
+      isRange(text, Dimension.FILM, UnitSystem.US, 50e-6, 65e-6);
+    }
+    isRange("4-6\"", Dimension.LENGTH, UnitSystem.METRIC, 0.1016, 0.1524);
+    isRange("3½-4½ in", Dimension.LENGTH, UnitSystem.METRIC, 0.0889, 0.1143);
+    isRange("P400-P600", Dimension.GRIT, UnitSystem.METRIC, 400, 600);
+    isRange("-8 to 8 %", Dimension.SHARE, UnitSystem.METRIC, -0.08, 0.08);
+    isRange("-8 - 8 %", Dimension.SHARE, UnitSystem.METRIC, -0.08, 0.08);
+    isRange("-8 to -2 %", Dimension.SHARE, UnitSystem.METRIC, -0.08, -0.02);
+  }
+
+  @Test
+  void the_short_words_of_data_sheets_are_one_limit() {
+    double open = Double.POSITIVE_INFINITY;
+    for (String text : new String[] {"min. 50 um", "≥ 50 µm", "At least 50 µm", "minimum 50 µm"}) {
+      isRange(text, Dimension.FILM, UnitSystem.US, 50e-6, open);
+    }
+    for (String text : new String[] {"max 65 µm", "≤65 µm", "up to 65 µm", "at most 65 µm"}) {
+      isRange(text, Dimension.FILM, UnitSystem.US, -open, 65e-6);
+    }
+  }
+
+  @Test
+  void what_is_wrong_is_named() {
+    assertThat(trouble("65-50 um", Dimension.FILM)).startsWith("targets.wrong.reversed[65");
+    assertThat(trouble("50 to 65 psi", Dimension.FILM))
+        .startsWith("targets.wrong.unit.PRESSURE[psi, µm");
+    assertThat(trouble("50 to 65 in", Dimension.FILM)).startsWith("targets.wrong.unit.LENGTH[in");
+    assertThat(trouble("5 to 6 yards", Dimension.LENGTH))
+        .startsWith("targets.wrong.unit.none[yards, mm");
+    assertThat(trouble("20", Dimension.PRESSURE)).isEqualTo("targets.wrong.one-value[20]");
+    assertThat(trouble("shiny", Dimension.GLOSS)).startsWith("targets.wrong.not-a-range[shiny,");
+    assertThat(trouble(" ", Dimension.GLOSS)).startsWith("targets.wrong.empty[");
+  }
+
+  private static String trouble(String text, Dimension dimension) {
+    ReadTarget read = TargetText.understand(text, dimension, UnitSystem.METRIC);
+    assertThat(read).as(text).isInstanceOf(ReadTarget.NotUnderstood.class);
+    ReadTarget.NotUnderstood n = (ReadTarget.NotUnderstood) read;
+    return n.key() + n.args();
+  }
+
+  @Test
   void what_is_no_range_is_refused() {
     for (String text : new String[] {"", "much", "5", "5 to 3 in", "3 to psi", "24 ± -1", "± 3"}) {
       assertThat(TargetText.read(text, Dimension.LENGTH, UnitSystem.US)).as(text).isEmpty();
@@ -60,6 +104,10 @@ class TargetTextTest {
         .isEqualTo("22 to 26 psi");
     assertThat(TargetText.withUnit("24 ± 1", Dimension.PRESSURE, UnitSystem.US))
         .isEqualTo("24 ± 1 psi");
+    assertThat(TargetText.withUnit("50-65", Dimension.FILM, UnitSystem.METRIC))
+        .isEqualTo("50-65 µm");
+    assertThat(TargetText.withUnit("max. 65", Dimension.FILM, UnitSystem.METRIC))
+        .isEqualTo("max. 65 µm");
   }
 
   @Test

@@ -3,6 +3,7 @@ package lapline.practice;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.List;
 import java.util.UUID;
 import lapline.people.NotAllowedException;
 import lapline.people.NotFoundException;
@@ -69,6 +70,27 @@ class TargetsInForceTest {
     assertThatThrownBy(
             () -> shop.change.run(shop.apprentice, PracticeShop.TASK, "pressure", "1", "a", "b"))
         .isInstanceOf(NotAllowedException.class);
+  }
+
+  @Test
+  void a_target_that_no_panel_could_have_is_refused() {
+    for (String target : new String[] {"-5 to 10 kPa", "at most -1 psi", "at least 2 MPa"}) {
+      assertThat(look(target)).as(target).containsExactly("target");
+    }
+    for (String target : new String[] {"at least 2000 kPa", "100 to 1100 kPa", "at most 20 bar"}) {
+      assertThat(look(target)).as(target).containsExactly("target");
+    }
+    assertThat(look("0-10 bar")).isEmpty();
+    assertThat(shop.change.history(shop.instructor, PracticeShop.TASK)).as("looked only").isEmpty();
+  }
+
+  private List<String> look(String target) {
+    return shop
+        .change
+        .look(shop.instructor, PracticeShop.TASK, "pressure", target, "Sheet", "Why")
+        .stream()
+        .map(FieldProblem::cell)
+        .toList();
   }
 
   @Test
