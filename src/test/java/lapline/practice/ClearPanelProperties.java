@@ -48,14 +48,17 @@ class ClearPanelProperties {
         });
   }
 
-  /** From surely missed over doubtful to surely met: the ceiling climbs, it must not jump. */
+  /**
+   * From surely missed over doubtful to surely met the ceiling climbs from 79 to 94; it must not
+   * jump there. A quarter of a micrometre is worth up to three points on the way.
+   */
   @Test
   void across_a_limit_of_the_film_it_climbs_without_a_jump() {
     for (double limit : new double[] {50, 65}) {
       double before = score(limit - 3, 1);
       for (double film = limit - 2.75; film <= limit + 3; film += 0.25) {
         double now = score(film, 1);
-        assertThat(Math.abs(now - before)).as("at a film of %.2f µm", film).isLessThan(2.5);
+        assertThat(Math.abs(now - before)).as("at a film of %.2f µm", film).isLessThan(4);
         before = now;
       }
     }
