@@ -1,6 +1,7 @@
 package lapline.practice.pages;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import lapline.pages.drawing.Point;
 import lapline.practice.FilmField;
@@ -13,28 +14,68 @@ import lapline.practice.FilmField;
 final class FilmBands {
   private final FilmGrid grid;
   private final PanelScale scale;
+  private final List<List<Tile>> rows = new ArrayList<>();
 
   private record Corner(double x, double y, double film) {}
+
+  /** One cell of the grid, with its corners in turn and the least and most film in it. */
+  private record Tile(List<Corner> corners, double least, double most) {
+    static Tile of(List<Corner> corners) {
+      DoubleSummaryStatistics film = new DoubleSummaryStatistics();
+      corners.forEach(c -> film.accept(c.film()));
+      return new Tile(corners, film.getMin(), film.getMax());
+    }
+
+    boolean isWithin(double from, double to) {
+      return least >= from && most < to;
+    }
+
+    boolean touches(double from, double to) {
+      return most >= from && least < to;
+    }
+
+    boolean isCrossedBy(double film) {
+      return most >= film && least < film;
+    }
+
+    List<List<Corner>> triangles() {
+      Corner one = corners.get(0);
+      Corner opposite = corners.get(2);
+      double film = corners.stream().mapToDouble(Corner::film).average().orElse(Double.NaN);
+      Corner middle = new Corner(mean(one.x(), opposite.x()), mean(one.y(), opposite.y()), film);
+      List<List<Corner>> triangles = new ArrayList<>(4);
+      for (int i = 0; i < 4; i++) {
+        triangles.add(List.of(corners.get(i), corners.get((i + 1) % 4), middle));
+      }
+      return triangles;
+    }
+  }
 
   FilmBands(FilmField field, PanelScale scale) {
     this.grid = new FilmGrid(field);
     this.scale = scale;
+    for (int row = 0; row < grid.rows() - 1; row++) {
+      List<Tile> tiles = new ArrayList<>();
+      for (int column = 0; column < grid.columns() - 1; column++) {
+        tiles.add(Tile.of(corners(row, column)));
+      }
+      rows.add(tiles);
+    }
   }
 
   /** The area with {@code least <= film < most}; runs of whole cells come as one ring. */
   List<List<Point>> between(double least, double most) {
     List<List<Point>> rings = new ArrayList<>();
-    for (int row = 0; row < grid.rows() - 1; row++) {
+    for (int row = 0; row < rows.size(); row++) {
+      List<Tile> tiles = rows.get(row);
       int column = 0;
-      while (column < grid.columns() - 1) {
-        int end = wholeUntil(row, column, least, most);
+      while (column < tiles.size()) {
+        int end = wholeUntil(tiles, column, least, most);
         if (end > column) {
           rings.add(box(row, column, end));
           column = end;
         } else {
-          for (List<Corner> triangle : triangles(row, column)) {
-            addRing(rings, above(below(triangle, most), least));
-          }
+          addPart(rings, tiles.get(column), least, most);
           column++;
         }
       }
@@ -42,37 +83,42 @@ final class FilmBands {
     return rings;
   }
 
+  private static void addPart(List<List<Point>> rings, Tile tile, double least, double most) {
+    if (tile.touches(least, most)) {
+      for (List<Corner> triangle : tile.triangles()) {
+        addRing(rings, above(below(triangle, most), least));
+      }
+    }
+  }
+
   /** The line of one build, as pieces of two points. */
   List<List<Point>> line(double film) {
     List<List<Point>> pieces = new ArrayList<>();
-    for (int row = 0; row < grid.rows() - 1; row++) {
-      for (int column = 0; column < grid.columns() - 1; column++) {
-        for (List<Corner> triangle : triangles(row, column)) {
-          List<Point> crossing = crossings(triangle, film);
-          if (crossing.size() == 2) {
-            pieces.add(crossing);
-          }
+    for (List<Tile> tiles : rows) {
+      for (Tile tile : tiles) {
+        if (tile.isCrossedBy(film)) {
+          addCrossings(pieces, tile, film);
         }
       }
     }
     return pieces;
   }
 
-  private int wholeUntil(int row, int from, double least, double most) {
+  private static void addCrossings(List<List<Point>> pieces, Tile tile, double film) {
+    for (List<Corner> triangle : tile.triangles()) {
+      List<Point> crossing = crossings(triangle, film);
+      if (crossing.size() == 2) {
+        pieces.add(crossing);
+      }
+    }
+  }
+
+  private static int wholeUntil(List<Tile> tiles, int from, double least, double most) {
     int column = from;
-    while (column < grid.columns() - 1 && whole(row, column, least, most)) {
+    while (column < tiles.size() && tiles.get(column).isWithin(least, most)) {
       column++;
     }
     return column;
-  }
-
-  private boolean whole(int row, int column, double least, double most) {
-    for (Corner c : corners(row, column)) {
-      if (!(c.film() >= least && c.film() < most)) {
-        return false;
-      }
-    }
-    return true;
   }
 
   private Corner corner(int row, int column) {
@@ -85,20 +131,6 @@ final class FilmBands {
         corner(row, column + 1),
         corner(row + 1, column + 1),
         corner(row + 1, column));
-  }
-
-  private List<List<Corner>> triangles(int row, int column) {
-    List<Corner> around = corners(row, column);
-    Corner middle =
-        new Corner(
-            mean(around.get(0).x(), around.get(2).x()),
-            mean(around.get(0).y(), around.get(2).y()),
-            around.stream().mapToDouble(Corner::film).average().orElse(Double.NaN));
-    List<List<Corner>> triangles = new ArrayList<>(4);
-    for (int i = 0; i < 4; i++) {
-      triangles.add(List.of(around.get(i), around.get((i + 1) % 4), middle));
-    }
-    return triangles;
   }
 
   private List<Point> box(int row, int from, int to) {
