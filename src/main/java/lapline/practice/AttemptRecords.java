@@ -34,6 +34,9 @@ public interface AttemptRecords {
   /** Writes gun card and the note on what is changed this time. */
   void changeChoices(Attempt attempt);
 
+  /** Lets all drafts that chose one gun card go on under the one that corrects it. */
+  void draftsFollow(UUID gunCard, UUID correctedCard);
+
   List<KeptReading> readings(UUID attempt);
 
   /** Writes what was typed, cell by cell, as the attempt's next revision. */

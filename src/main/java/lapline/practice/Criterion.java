@@ -70,7 +70,7 @@ public record Criterion(
   }
 
   /** Whether its target is a range that a data sheet can give; not a choice or a rule to keep. */
-  boolean hasRange(Measurands measurands) {
+  public boolean hasRange(Measurands measurands) {
     return judged == Judged.SHARE
         || PanelQuantities.find(quantity)
             .map(q -> q.dimension() != Dimension.CHOICE)

@@ -6,36 +6,29 @@ import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import lapline.people.NotFoundException;
 import lapline.people.Person;
 import lapline.people.Role;
-import lapline.trade.measure.Dimension;
 
 /**
  * Writes down what the makers of a workshop's guns say. A card is never changed, only followed by
- * another, so that a panel's card stays what it was.
+ * another, so that a scored panel's card stays what it was; a panel not yet scored goes on under
+ * the card that follows.
  */
 @ApplicationScoped
 public class LookAfterGunCards {
-  /** What each range on a card measures. */
-  private static final Map<String, Dimension> KINDS =
-      Map.of(
-          "distance", Dimension.LENGTH,
-          "pressure", Dimension.PRESSURE,
-          "overlap", Dimension.SHARE,
-          "speed", Dimension.SPEED,
-          "fan", Dimension.LENGTH);
-
   private TargetRecords records;
+  private AttemptRecords attempts;
   private Clock clock;
 
   protected LookAfterGunCards() {}
 
   @Inject
-  public LookAfterGunCards(TargetRecords records, Clock clock) {
+  public LookAfterGunCards(TargetRecords records, AttemptRecords attempts, Clock clock) {
     this.records = records;
+    this.attempts = attempts;
     this.clock = clock;
   }
 
@@ -44,63 +37,85 @@ public class LookAfterGunCards {
     return records.gunCards(by.workshop());
   }
 
+  /** A card of the person's own workshop, in use or not. */
+  @Transactional
+  public GunCard find(Person by, UUID id) {
+    by.mustBe(Role.REGISTRAR, Role.INSTRUCTOR);
+    GunCard card = records.gunCard(id).orElseThrow(NotFoundException::new);
+    by.mustBeIn(card.workshop());
+    return card;
+  }
+
   /**
    * @return what is wrong with the fields {@code name}, {@code distance} …; empty when it is kept
    */
   @Transactional
   public List<FieldProblem> add(Person by, String name, GunCard.Ranges ranges) {
     by.mustBe(Role.REGISTRAR, Role.INSTRUCTOR);
-    GunCard card =
-        new GunCard(
-            UUID.randomUUID(),
-            by.workshop(),
-            name.strip(),
-            withUnits(by, ranges),
-            by.id(),
-            clock.instant(),
-            null);
-    List<FieldProblem> problems = problems(by, card);
-    if (problems.isEmpty()) {
-      records.add(card);
+    return keep(by, null, name, ranges);
+  }
+
+  /**
+   * Puts another card in the place of one in use.
+   *
+   * @return as {@link #add}
+   */
+  @Transactional
+  public List<FieldProblem> correct(Person by, UUID id, String name, GunCard.Ranges ranges) {
+    GunCard former = find(by, id);
+    if (!former.inUse()) {
+      throw new NotFoundException();
     }
-    return problems;
+    return keep(by, former, name, ranges);
   }
 
   @Transactional
   public void retire(Person by, UUID id) {
-    by.mustBe(Role.REGISTRAR, Role.INSTRUCTOR);
-    GunCard card = records.gunCard(id).orElseThrow(NotFoundException::new);
-    by.mustBeIn(card.workshop());
-    records.retireGunCard(id, clock.instant());
-  }
-
-  private static GunCard.Ranges withUnits(Person by, GunCard.Ranges r) {
-    return new GunCard.Ranges(
-        withUnit(by, "distance", r.distance()),
-        withUnit(by, "pressure", r.pressure()),
-        withUnit(by, "overlap", r.overlap()),
-        withUnit(by, "speed", r.speed()),
-        withUnit(by, "fan", r.fan()));
-  }
-
-  private static String withUnit(Person by, String kind, String typed) {
-    return TargetText.withUnit(typed, KINDS.get(kind), by.units());
-  }
-
-  private static List<FieldProblem> problems(Person by, GunCard card) {
-    List<FieldProblem> problems = new ArrayList<>();
-    if (card.name().isEmpty() || card.name().length() > 120) {
-      problems.add(new FieldProblem("name", "targets.wrong.card-name", List.of("120")));
+    GunCard card = find(by, id);
+    if (card.inUse()) {
+      records.change(card.putAway(by.id(), clock.instant()));
     }
-    card.byName()
-        .forEach(
-            (kind, typed) -> {
-              if (typed.length() > 60
-                  || TargetText.read(typed, KINDS.get(kind), by.units()).isEmpty()) {
-                problems.add(
-                    new FieldProblem(kind, "targets.wrong.not-a-range", List.of(typed, "")));
-              }
-            });
+  }
+
+  /** The cards that this one corrects, the last one first. */
+  @Transactional
+  public List<GunCard> before(Person by, GunCard card) {
+    List<GunCard> before = new ArrayList<>();
+    Optional<GunCard> former = Optional.ofNullable(card.follows()).map(id -> find(by, id));
+    while (former.isPresent()) {
+      before.add(former.get());
+      former = Optional.ofNullable(former.get().follows()).map(id -> find(by, id));
+    }
+    return before;
+  }
+
+  private List<FieldProblem> keep(Person by, GunCard former, String name, GunCard.Ranges ranges) {
+    List<GunCard> others =
+        records.gunCards(by.workshop()).stream()
+            .filter(c -> former == null || !c.id().equals(former.id()))
+            .toList();
+    List<FieldProblem> problems = new GunCardCheck(by.units()).problems(name, ranges, others);
+    if (problems.isEmpty()) {
+      GunCard card = card(by, former, name, ranges);
+      records.add(card);
+      if (former != null) {
+        records.change(former.putAway(by.id(), clock.instant()));
+        attempts.draftsFollow(former.id(), card.id());
+      }
+    }
     return problems;
+  }
+
+  private GunCard card(Person by, GunCard former, String name, GunCard.Ranges ranges) {
+    return new GunCard(
+        UUID.randomUUID(),
+        by.workshop(),
+        name.strip(),
+        GunCardCheck.withUnits(ranges, by.units()),
+        former == null ? null : former.id(),
+        by.id(),
+        clock.instant(),
+        null,
+        null);
   }
 }

@@ -25,5 +25,6 @@ public interface TargetRecords {
 
   void add(GunCard card);
 
-  void retireGunCard(UUID card, Instant at);
+  /** Writes that it was put away, by whom and when; a card's figures never change. */
+  void change(GunCard putAway);
 }

@@ -22,6 +22,7 @@ final class Addresses {
           "person", List.of("learner"),
           "id", List.of("learner"),
           "paper", List.of("paper", "open-paper"),
+          "card", List.of("gun-card"),
           "code", List.of("sheet-code"));
 
   /** Parameters that name nothing of a workshop. */
@@ -30,6 +31,8 @@ final class Addresses {
           Map.entry("unit", "masking"),
           Map.entry("skill", "masking"),
           Map.entry("task", ""),
+          Map.entry("criterion", ""),
+          Map.entry("asking", ""),
           Map.entry("page", "1"),
           Map.entry("days", "90"),
           Map.entry("for", "eye"),

@@ -30,43 +30,86 @@ class TargetsJourneyIT extends AtThePanel {
     open(TARGETS);
     atEveryWidth("targets");
     setsATarget();
-    addsAGunCard();
     atEveryWidth("targets-changed");
+    addsAGunCard();
     open("/learn/today");
     signOut();
     anApprenticeWorksByThem();
   }
 
   private void setsATarget() {
-    choose("change:criterion", "Gloss at 60°");
+    change("Gloss at 60°");
     type("change:target", "shiny");
-    press("change:save");
+    press("change:ask");
     until(By.cssSelector(".errors"));
     assertThat(text()).contains("“shiny” is not a range").contains("Name the data sheet");
+    assertThat(browser.getTitle()).startsWith("Error");
+    assertThat(browser.switchTo().activeElement().getDomAttribute("class")).contains("errors");
+    assertThat(until(By.id("change:target")).getDomAttribute("aria-invalid")).isEqualTo("true");
     isAccessible();
-    picture("targets-refused-1440");
-    assertThat(new Select(until(By.id("change:criterion"))).getFirstSelectedOption().getText())
-        .isEqualTo("Gloss at 60°");
-    type("change:target", "at least 90 GU");
+    picture("target-refused-1440");
+    type("change:target", "at least 300 GU");
     type("change:sheet", "Clear 4, sheet of March");
     type("change:reason", "The new clear shines more");
-    press("change:save");
+    press("change:ask");
+    untilText("cannot be: the most is 200");
+    type("change:target", "at least 90");
+    press("change:ask");
+    askedBackAndChangedOnceMore();
+    press("confirm:set");
     untilText("The target holds from now on.");
-    assertThat(text()).contains("at least 90 GU").contains("Clear 4, sheet of March");
+    assertThat(row("Gloss at 60°")).contains("at least 91 GU").contains("Clear 4, sheet of March");
+  }
+
+  /** Nothing holds before it was looked at, and what was typed is still there to be changed. */
+  private void askedBackAndChangedOnceMore() {
+    untilText("you are setting at least 90");
+    assertThat(text()).contains("The course says at least 85").contains("From now on");
+    isAccessible();
+    picture("target-asked-1440");
+    press("confirm:again");
+    assertThat(until(By.id("change:sheet")).getDomProperty("value"))
+        .isEqualTo("Clear 4, sheet of March");
+    type("change:target", "min. 91 GU");
+    press("change:ask");
+    untilText("you are setting at least 91");
+  }
+
+  private void change(String criterion) {
+    until(By.cssSelector("[aria-label='Change: " + criterion + "']")).click();
+    untilText("Change the target: " + criterion);
   }
 
   private void addsAGunCard() {
+    open("/office/gun-cards");
+    atEveryWidth("gun-cards");
+    open("/office/gun-card");
     type("card:name", "Gun 7, clear tip");
     type("card:pressure", "lots");
-    press("card:add");
+    type("card:distance", "-4 to 6 in");
+    press("card:save");
     until(By.cssSelector(".errors"));
-    assertThat(text()).contains("“lots” is not a range");
+    assertThat(text()).contains("“lots” is not a range").contains("cannot be: the least is");
+    atEveryWidth("gun-card-refused");
+    type("card:pressure", "26 to 28 psi");
+    type("card:distance", "6-8 in");
+    press("card:save");
+    untilText("“Gun 7, clear tip” holds from now on.");
+    correctsTheCard();
+    atEveryWidth("gun-cards-changed");
+  }
+
+  private void correctsTheCard() {
+    browser.findElement(By.linkText("Gun 7, clear tip")).click();
+    assertThat(until(By.id("card:distance")).getDomProperty("value")).isEqualTo("6-8 in");
     type("card:pressure", "26 to 29 psi");
-    type("card:distance", "6 to 8 in");
-    press("card:add");
-    untilText("The gun card is saved.");
-    assertThat(title()).as("still at the same task").contains("Two coats of clear");
-    assertThat(text()).contains("Gun 7, clear tip").contains("26 to 29 psi");
+    press("card:save");
+    untilText("“Gun 7, clear tip” holds from now on.");
+    assertThat(browser.findElements(By.linkText("Gun 7, clear tip"))).hasSize(1);
+    browser.findElement(By.linkText("Gun 7, clear tip")).click();
+    untilText("26 to 28 psi");
+    isAccessible();
+    open("/office/gun-cards");
   }
 
   private void anApprenticeWorksByThem() {
@@ -81,7 +124,7 @@ class TargetsJourneyIT extends AtThePanel {
     String attempt = attempt();
     open("/learn/task-sheet?" + attempt);
     until(By.cssSelector("figure.sheet svg"));
-    assertThat(row("Gloss at 60°")).contains("at least 90").contains("Clear 4, sheet of March");
+    assertThat(row("Gloss at 60°")).contains("at least 91").contains("Clear 4, sheet of March");
     assertThat(row("Inlet pressure")).contains("179.3").contains("Gun 7, clear tip");
     open("/learn/entry?" + attempt);
     write("r-gun-pressure", "27.5 psi");

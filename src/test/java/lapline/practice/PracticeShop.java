@@ -90,7 +90,7 @@ final class PracticeShop {
   final ScoreAttempt score = new ScoreAttempt(attempts, read, inForce, told::add, clock);
   final FindAttempts find = new FindAttempts(attempts);
   final ChangeTargets change = new ChangeTargets(targets, tasks, clock);
-  final LookAfterGunCards cards = new LookAfterGunCards(targets, clock);
+  final LookAfterGunCards cards = new LookAfterGunCards(targets, attempts, clock);
 
   static Person person(UUID workshop, Role... roles) {
     return new Person(

@@ -87,6 +87,15 @@ public final class RememberedAttempts implements AttemptRecords {
   }
 
   @Override
+  public void draftsFollow(UUID gunCard, UUID correctedCard) {
+    attempts.replaceAll(
+        (id, a) ->
+            a.isDraft() && gunCard.equals(a.gunCard())
+                ? a.withChoices(correctedCard, a.changedWhat())
+                : a);
+  }
+
+  @Override
   public List<KeptReading> readings(UUID attempt) {
     return new ArrayList<>(readings.get(attempt).values());
   }

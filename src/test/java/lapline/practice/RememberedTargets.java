@@ -64,11 +64,7 @@ final class RememberedTargets implements TargetRecords {
   }
 
   @Override
-  public void retireGunCard(UUID card, Instant at) {
-    cards.replaceAll(
-        c ->
-            c.id().equals(card)
-                ? new GunCard(c.id(), c.workshop(), c.name(), c.ranges(), c.madeBy(), c.made(), at)
-                : c);
+  public void change(GunCard putAway) {
+    cards.replaceAll(c -> c.id().equals(putAway.id()) ? putAway : c);
   }
 }

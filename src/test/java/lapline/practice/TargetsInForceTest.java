@@ -26,7 +26,7 @@ class TargetsInForceTest {
   }
 
   private UUID card(String pressure) {
-    GunCard.Ranges ranges = new GunCard.Ranges("", pressure, "", "", "");
+    GunCard.Ranges ranges = new GunCard.Ranges("100 to 150", pressure, "", "", "");
     assertThat(shop.cards.add(shop.instructor, "Gravity gun", ranges)).isEmpty();
     return shop.cards.inUse(shop.apprentice).get(0).id();
   }

@@ -10,6 +10,9 @@ import lapline.practice.Criterion;
 import lapline.practice.FilmField;
 import lapline.practice.Phrase;
 import lapline.practice.PracticeTasks;
+import lapline.practice.TargetText;
+import lapline.trade.measure.Dimension;
+import lapline.trade.measure.TargetRange;
 
 /** Writes what the numbers say for the person who reads the page: {@code #{say.phrase(p)}}. */
 @Named("say")
@@ -26,6 +29,17 @@ public class Say {
   /** What a criterion asks for: a range, a choice by its name, a rule that is to be kept. */
   public String target(Criterion criterion) {
     return criteria().target(criterion);
+  }
+
+  public String range(TargetRange range, Dimension dimension) {
+    return writer().range(range, dimension);
+  }
+
+  /** A target that was typed, in the reader's units; as typed where it is none any more. */
+  public String written(String target, Dimension dimension) {
+    return TargetText.read(target, dimension, quantities.units())
+        .map(range -> range(range, dimension))
+        .orElse(target);
   }
 
   public String where(Cell cell) {

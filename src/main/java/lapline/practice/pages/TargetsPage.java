@@ -6,18 +6,20 @@ import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import java.util.stream.Stream;
 import lapline.pages.Errors;
+import lapline.pages.Once;
 import lapline.people.NotFoundException;
 import lapline.people.PeopleRecords;
 import lapline.people.Role;
 import lapline.people.SignedIn;
 import lapline.practice.ChangeTargets;
 import lapline.practice.Criterion;
-import lapline.practice.FieldProblem;
 import lapline.practice.PracticeTask;
 import lapline.practice.PracticeTasks;
+import lapline.practice.RestingTargets;
 import lapline.practice.TargetOverride;
 
 /** Which targets does our own data sheet change, who changed them and why? */
@@ -34,12 +36,16 @@ public class TargetsPage {
   @ManagedProperty("#{param.task}")
   private String taskId;
 
-  private String criterion;
-  private String target = "";
-  private String sheet = "";
-  private String reason = "";
-  private List<TargetOverride> history;
-  private Map<UUID, String> names;
+  private final Once<List<TargetOverride>> history =
+      new Once<>(() -> targets.history(signedIn.person(), getTask().id()));
+  private final Once<Map<UUID, String>> names = new Once<>(this::namesOfAll);
+
+  /**
+   * @param own the workshop's own target; null where the course's holds
+   * @param changeable whether a data sheet can say another
+   * @param unsure whether the course worked it out from a target that the workshop has changed
+   */
+  public record Row(Criterion criterion, TargetOverride own, boolean changeable, boolean unsure) {}
 
   public void check() {
     signedIn.person().mustBe(Role.REGISTRAR, Role.INSTRUCTOR);
@@ -56,87 +62,57 @@ public class TargetsPage {
         : tasks.find(taskId).orElseThrow(NotFoundException::new);
   }
 
-  public List<TargetOverride> getHistory() {
-    if (history == null) {
-      history = targets.history(signedIn.person(), getTask().id());
-      names =
-          people.names(
-              history.stream()
-                  .flatMap(o -> Stream.of(o.madeBy(), o.retiredBy()))
-                  .filter(java.util.Objects::nonNull)
-                  .distinct()
-                  .toList());
-    }
-    return history;
+  public List<Row> getRows() {
+    return getTask().criteria().stream().map(this::row).toList();
   }
 
-  /** The workshop's own target for a criterion; null where the task's holds. */
-  public TargetOverride own(Criterion c) {
+  private Row row(Criterion c) {
+    TargetOverride own = own(c);
+    return new Row(c, own, c.hasRange(tasks.measurands()), own == null && isUnsure(c));
+  }
+
+  private boolean isUnsure(Criterion c) {
+    PracticeTask task = getTask();
+    return task.criteria().stream()
+        .filter(other -> own(other) != null)
+        .anyMatch(other -> RestingTargets.on(other, task).staying().contains(c));
+  }
+
+  private TargetOverride own(Criterion c) {
     return getHistory().stream()
         .filter(o -> o.inForce() && o.criterion().equals(c.id()))
         .findFirst()
         .orElse(null);
   }
 
+  public List<TargetOverride> getHistory() {
+    return history.get();
+  }
+
   public String name(UUID person) {
-    getHistory();
-    return names.getOrDefault(person, "–");
+    return names.get().getOrDefault(person, "–");
+  }
+
+  private Map<UUID, String> namesOfAll() {
+    return people.names(
+        getHistory().stream()
+            .flatMap(o -> Stream.of(o.madeBy(), o.retiredBy()))
+            .filter(Objects::nonNull)
+            .distinct()
+            .toList());
   }
 
   public String label(TargetOverride o) {
     return getTask().criterion(o.criterion()).map(Criterion::label).orElse(o.criterion());
   }
 
-  public String save() {
-    List<FieldProblem> problems =
-        targets.run(signedIn.person(), getTask().id(), criterion, target, sheet, reason);
-    problems.forEach(p -> errors.add(p.cell(), p.key(), p.args().toArray()));
-    return problems.isEmpty() ? again("targets.saved") : null;
-  }
-
   public String retire(String criterionId) {
     targets.retire(signedIn.person(), getTask().id(), criterionId);
-    return again("targets.retired");
-  }
-
-  private String again(String news) {
-    errors.news(news);
+    errors.news("targets.retired");
     return "/office/targets.xhtml?faces-redirect=true&task=" + getTask().id();
   }
 
   public String getTaskId() {
     return getTask().id();
-  }
-
-  public String getCriterion() {
-    return criterion;
-  }
-
-  public void setCriterion(String criterion) {
-    this.criterion = criterion;
-  }
-
-  public String getTarget() {
-    return target;
-  }
-
-  public void setTarget(String target) {
-    this.target = target;
-  }
-
-  public String getSheet() {
-    return sheet;
-  }
-
-  public void setSheet(String sheet) {
-    this.sheet = sheet;
-  }
-
-  public String getReason() {
-    return reason;
-  }
-
-  public void setReason(String reason) {
-    this.reason = reason;
   }
 }

@@ -24,11 +24,16 @@ class GunCardEntity {
   String speed;
   String fan;
 
+  UUID follows;
+
   @Column(name = "made_by")
   UUID madeBy;
 
   @Column(name = "made_at")
   Instant madeAt;
+
+  @Column(name = "retired_by")
+  UUID retiredBy;
 
   @Column(name = "retired_at")
   Instant retiredAt;
@@ -43,8 +48,10 @@ class GunCardEntity {
     row.overlap = card.ranges().overlap();
     row.speed = card.ranges().speed();
     row.fan = card.ranges().fan();
+    row.follows = card.follows();
     row.madeBy = card.madeBy();
     row.madeAt = card.made();
+    row.retiredBy = card.retiredBy();
     row.retiredAt = card.retired();
     return row;
   }
@@ -55,8 +62,10 @@ class GunCardEntity {
         workshop,
         name,
         new GunCard.Ranges(distance, pressure, overlap, speed, fan),
+        follows,
         madeBy,
         madeAt,
+        retiredBy,
         retiredAt);
   }
 }

@@ -138,6 +138,17 @@ public class StoredAttemptRecords implements AttemptRecords {
   }
 
   @Override
+  public void draftsFollow(UUID gunCard, UUID correctedCard) {
+    rows.createQuery(
+            "update AttemptEntity a set a.gunCard = :corrected"
+                + " where a.gunCard = :former and a.state = :draft")
+        .setParameter("corrected", correctedCard)
+        .setParameter("former", gunCard)
+        .setParameter("draft", Attempt.State.DRAFT)
+        .executeUpdate();
+  }
+
+  @Override
   public List<KeptReading> readings(UUID attempt) {
     return readingRows(attempt).values().stream().map(ReadingEntity::asReading).toList();
   }

@@ -77,7 +77,9 @@ public class StoredTargetRecords implements TargetRecords {
   }
 
   @Override
-  public void retireGunCard(UUID card, Instant at) {
-    rows.find(GunCardEntity.class, card).retiredAt = at;
+  public void change(GunCard putAway) {
+    GunCardEntity row = rows.find(GunCardEntity.class, putAway.id());
+    row.retiredBy = putAway.retiredBy();
+    row.retiredAt = putAway.retired();
   }
 }

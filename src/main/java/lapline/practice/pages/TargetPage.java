@@ -1,0 +1,139 @@
+package lapline.practice.pages;
+
+import jakarta.enterprise.context.RequestScoped;
+import jakarta.faces.annotation.ManagedProperty;
+import jakarta.inject.Inject;
+import jakarta.inject.Named;
+import java.util.List;
+import lapline.pages.Errors;
+import lapline.people.NotFoundException;
+import lapline.people.Person;
+import lapline.people.SignedIn;
+import lapline.practice.ChangeTargets;
+import lapline.practice.Criterion;
+import lapline.practice.FieldProblem;
+import lapline.practice.PracticeTask;
+import lapline.practice.PracticeTasks;
+import lapline.practice.RestingTargets;
+import lapline.practice.TargetOverride;
+import lapline.practice.TargetText;
+import lapline.trade.measure.TargetRange;
+
+/** What does our data sheet say here? Asked, shown as understood, and only then set. */
+@Named
+@RequestScoped
+public class TargetPage {
+  @Inject private SignedIn signedIn;
+  @Inject private PracticeTasks tasks;
+  @Inject private ChangeTargets targets;
+  @Inject private Errors errors;
+  @Inject private Say say;
+
+  @Inject
+  @ManagedProperty("#{param.task}")
+  private String taskId;
+
+  @Inject
+  @ManagedProperty("#{param.criterion}")
+  private String criterionId;
+
+  /** Sent by the second step's form, so that it is there to be read when it comes back. */
+  @Inject
+  @ManagedProperty("#{param.asking}")
+  private String askingAlready;
+
+  private Boolean asking;
+  private String target = "";
+  private String sheet = "";
+  private String reason = "";
+
+  public PracticeTask getTask() {
+    return tasks.find(taskId).orElseThrow(NotFoundException::new);
+  }
+
+  public Criterion getCriterion() {
+    return targets.criterion(person(), taskId, criterionId);
+  }
+
+  /** The workshop's own target now; null where the course's holds. */
+  public TargetOverride getOwn() {
+    return targets.history(person(), taskId).stream()
+        .filter(o -> o.inForce() && o.criterion().equals(criterionId))
+        .findFirst()
+        .orElse(null);
+  }
+
+  /** The first step: is it a target at all? */
+  public void ask() {
+    asking = told(targets.look(person(), taskId, criterionId, target, sheet, reason));
+  }
+
+  /** The second step: yes, this is what we mean. */
+  public String set() {
+    asking = false;
+    return told(targets.run(person(), taskId, criterionId, target, sheet, reason)) ? saved() : null;
+  }
+
+  public void again() {
+    asking = false;
+  }
+
+  private String saved() {
+    errors.news("targets.saved");
+    return "/office/targets.xhtml?faces-redirect=true&task=" + taskId;
+  }
+
+  private boolean told(List<FieldProblem> problems) {
+    problems.forEach(p -> errors.add(p.cell(), p.key(), p.args().toArray()));
+    return problems.isEmpty();
+  }
+
+  public boolean isAsking() {
+    return asking == null ? "yes".equals(askingAlready) : asking;
+  }
+
+  /** What is to be set, as it was understood, in the reader's units. */
+  public String getWanted() {
+    return say.written(target, getCriterion().dimension());
+  }
+
+  /** Whether nothing that the course accepts would be accepted any more: most likely a slip. */
+  public boolean isElsewhere() {
+    TargetRange course = getCriterion().target();
+    return TargetText.read(target, getCriterion().dimension(), person().units())
+        .filter(wanted -> wanted.least() > course.most() || wanted.most() < course.least())
+        .isPresent();
+  }
+
+  public RestingTargets getResting() {
+    return RestingTargets.on(getCriterion(), getTask());
+  }
+
+  private Person person() {
+    return signedIn.person();
+  }
+
+  public String getTarget() {
+    return target;
+  }
+
+  public void setTarget(String target) {
+    this.target = target;
+  }
+
+  public String getSheet() {
+    return sheet;
+  }
+
+  public void setSheet(String sheet) {
+    this.sheet = sheet;
+  }
+
+  public String getReason() {
+    return reason;
+  }
+
+  public void setReason(String reason) {
+    this.reason = reason;
+  }
+}
