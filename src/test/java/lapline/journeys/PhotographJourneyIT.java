@@ -55,7 +55,10 @@ class PhotographJourneyIT extends AtThePanel {
     isRefused("not a photograph we can read");
     isAccessible();
     picture("photograph-refused-390");
-    open("/learn/entry?" + attempt().replaceAll("[&#].*", ""));
+    String entry = "/learn/entry?" + attempt().replaceAll("[&#].*", "");
+    open(entry + "&photograph=busy");
+    isRefused("Send yours again in a minute; what you wrote down is kept");
+    open(entry);
     choose("panel.jpg", new byte[21 * MEGABYTE]);
     isToldBeforeItIsSent("too large. Choose one of at most 20 MB");
     until(By.id("photograph")).clear();

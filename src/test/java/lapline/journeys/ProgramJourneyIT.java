@@ -9,7 +9,6 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.time.Instant;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.snakeyaml.engine.v2.api.Load;
@@ -25,10 +24,7 @@ class ProgramJourneyIT extends Journey {
   @Test
   void every_example_of_the_description_is_answered_as_it_says() throws Exception {
     String token = token("apprentice5");
-    String yaml = send("GET", "/openapi.yaml", null, null).body();
-    Map<?, ?> description =
-        (Map<?, ?>) new Load(LoadSettings.builder().build()).loadFromString(yaml);
-    JsonNode paths = JSON.valueToTree(description).get("paths");
+    JsonNode paths = description().get("paths");
     for (JsonNode example :
         paths.at("/~1scores/post/requestBody/content/application~1json/examples")) {
       HttpResponse<String> answer = send("POST", "/scores", token, example.get("value").toString());
@@ -55,6 +51,68 @@ class ProgramJourneyIT extends Journey {
     HttpResponse<String> refused = send("GET", "/attempts/" + id, token("apprentice6"), null);
     assertThat(refused.statusCode()).isEqualTo(403);
     assertThat(refused.body()).contains("rights of the person").doesNotContain("page");
+    HttpResponse<String> nowhere =
+        send("GET", "/attempts/00000000-0000-0000-0000-000000000000", null, null);
+    assertThat(nowhere.statusCode()).as("who says no token hears no more").isEqualTo(401);
+  }
+
+  @Test
+  void what_is_not_there_or_too_long_is_told_in_a_programs_words() throws Exception {
+    String token = token("instructor2");
+    String none = "/00000000-0000-0000-0000-000000000000";
+    isProblem(send("GET", "/attempts" + none, token, null), 404, "no such thing in your workshop");
+    isProblem(send("GET", "/attempts/x", token, null), 404, "no such thing in your workshop");
+    isProblem(
+        send("GET", "/sign-offs" + none + "/certificate.pdf", token, null), 404, "no such thing");
+    String tooLong = "{\"task\":\"clear/two-coats\",\"readings\":{\"x\":\"" + "9".repeat(1_100_000);
+    isProblem(send("POST", "/scores", token, tooLong + "\"}}"), 413, "longer than 1 MB");
+    isProblem(send("DELETE", "/attempts", token, null), 405, "does not answer that method");
+  }
+
+  private static void isProblem(HttpResponse<String> answer, int status, String says) {
+    assertThat(answer.statusCode()).as(answer.body()).isEqualTo(status);
+    assertThat(answer.headers().firstValue("Content-Type").orElse(""))
+        .startsWith("application/problem+json");
+    assertThat(answer.body()).contains(says).doesNotContain("page");
+  }
+
+  @Test
+  void what_an_instructor_put_down_at_the_bench_is_kept_as_described() throws Exception {
+    String learner = token("apprentice9");
+    String bench = "/attempts/" + scored(learner) + "/bench";
+    signOut();
+    String token = token("instructor1");
+    JsonNode patch = description().get("paths").get("/attempts/{id}/bench").get("patch");
+    String example = patch.at("/requestBody/content/application~1json/example").toString();
+    isProblem(send("PATCH", bench, learner, example), 403, "rights of the person");
+    isProblem(send("PATCH", bench, token, example), 409, "Somebody else has signed in");
+    open(bench.replace("/attempts/", "/teach/bench?attempt=").replace("/bench", ""));
+    String self = until(By.id("bench")).getDomAttribute("data-grader");
+    String mine = "{\"grader\":\"" + self + "\",\"remark\":\"Even.\",\"marks\":{}}";
+    HttpResponse<String> kept = send("PATCH", bench, token, mine);
+    assertThat(kept.statusCode()).as(kept.body()).isEqualTo(200);
+    assertThat(JSON.readTree(kept.body()).get("savedTime").asText()).matches("\\d\\d:\\d\\d");
+  }
+
+  /** A card that was scored through the interface, and so waits for the bench. */
+  private String scored(String token) throws Exception {
+    String body =
+        """
+        {"task":"coverage/spray-out-card",
+         "readings":{"squares-seen.c1":"20","squares-seen.c2":"6","squares-seen.c3":"0"}}
+        """;
+    HttpResponse<String> made = send("POST", "/attempts", token, body);
+    assertThat(made.statusCode()).as(made.body()).isEqualTo(201);
+    String id = JSON.readTree(made.body()).at("/attempt/id").asText();
+    HttpResponse<String> judged = send("POST", "/attempts/" + id + "/score", token, "{}");
+    assertThat(judged.statusCode()).as(judged.body()).isEqualTo(200);
+    assertThat(JSON.readTree(judged.body()).at("/attempt/state").asText()).isEqualTo("scored");
+    return id;
+  }
+
+  private JsonNode description() throws Exception {
+    String yaml = send("GET", "/openapi.yaml", null, null).body();
+    return JSON.valueToTree(new Load(LoadSettings.builder().build()).loadFromString(yaml));
   }
 
   @Test

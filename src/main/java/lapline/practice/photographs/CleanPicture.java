@@ -10,8 +10,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.concurrent.Semaphore;
-import java.util.concurrent.TimeUnit;
+import java.time.Duration;
 import lapline.practice.photographs.PhotographRefusedException.Reason;
 import net.coobird.thumbnailator.Thumbnails;
 import net.coobird.thumbnailator.util.exif.ExifFilterUtils;
@@ -38,10 +37,7 @@ public record CleanPicture(byte[] full, byte[] small, int width, int height) {
 
   private static final int SMALL = 480;
 
-  /** Unpacked pictures are what a server has least room for, so that they go one by one. */
-  private static final Semaphore ONE_AT_A_TIME = new Semaphore(1, true);
-
-  private static final int LONGEST_WAIT_SECONDS = 30;
+  private static final OneAtATime TURN = new OneAtATime(Duration.ofSeconds(30));
 
   /**
    * @throws PhotographRefusedException when it is not a picture that can be taken
@@ -50,24 +46,10 @@ public record CleanPicture(byte[] full, byte[] small, int width, int height) {
     if (file.length > MOST_BYTES) {
       throw new PhotographRefusedException(Reason.TOO_MANY_BYTES);
     }
-    waitForTurn();
     try {
-      return drawnAnew(file);
+      return TURN.run(() -> drawnAnew(file));
     } catch (IOException e) {
       throw new PhotographRefusedException(Reason.NO_IMAGE);
-    } finally {
-      ONE_AT_A_TIME.release();
-    }
-  }
-
-  private static void waitForTurn() {
-    try {
-      if (!ONE_AT_A_TIME.tryAcquire(LONGEST_WAIT_SECONDS, TimeUnit.SECONDS)) {
-        throw new PhotographRefusedException(Reason.BUSY);
-      }
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new PhotographRefusedException(Reason.BUSY);
     }
   }
 
