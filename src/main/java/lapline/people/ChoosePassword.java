@@ -22,16 +22,22 @@ public class ChoosePassword {
     this.clock = clock;
   }
 
-  /** Whose password the link is for; empty when it is unknown, used or too old. */
+  /** Whose password the link is for; empty when it is unknown, used, too old or of no use. */
   @Transactional
   public Optional<Person> owner(String code) {
-    if (code == null) {
-      return Optional.empty();
-    }
-    return records
-        .passwordLinkOwner(Secrets.digest(code), clock.instant())
-        .flatMap(records::person)
-        .filter(Person::active);
+    return anybody(code).filter(Person::active);
+  }
+
+  /** Whether the link would be good, were the account not closed. */
+  @Transactional
+  public boolean isOfClosedAccount(String code) {
+    return anybody(code).filter(p -> !p.active()).isPresent();
+  }
+
+  private Optional<Person> anybody(String code) {
+    return Optional.ofNullable(code)
+        .flatMap(c -> records.passwordLinkOwner(Secrets.digest(c), clock.instant()))
+        .flatMap(records::person);
   }
 
   /**

@@ -5,7 +5,7 @@ import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Duration;
-import java.util.Optional;
+import java.util.List;
 import java.util.Set;
 import java.util.UUID;
 import java.util.random.RandomGenerator;
@@ -17,6 +17,7 @@ public class LookAfterPeople {
   public static final Duration LINK_GOOD_FOR = Duration.ofDays(7);
 
   private static final int LINK_LETTERS = 30;
+  private static final int MOST_NAMESAKES = 50;
 
   private PeopleRecords records;
   private Clock clock;
@@ -31,17 +32,37 @@ public class LookAfterPeople {
     this.chance = chance;
   }
 
+  /** What is wrong with the fields of a new account, all at once. */
+  @Transactional
+  public List<AccountProblem> wrong(Person by, String name, String signInName, Set<Role> roles) {
+    by.mustBe(Role.REGISTRAR);
+    List<AccountProblem> problems = new AccountNames(records).problems(null, name, signInName);
+    if (roles.isEmpty()) {
+      problems.add(AccountProblem.of("roles", "people.add.no-role"));
+    }
+    return problems;
+  }
+
+  /** People of the workshop who have exactly this name, since two may well be one. */
+  @Transactional
+  public List<Person> namesakes(Person by, String name) {
+    by.mustBe(Role.REGISTRAR);
+    String tidy = name.strip();
+    return records.page(by.workshop(), tidy, null, 0, MOST_NAMESAKES).stream()
+        .filter(p -> p.name().equalsIgnoreCase(tidy))
+        .toList();
+  }
+
   /**
    * Adds an account that nobody can sign in to until its password has been chosen.
    *
-   * @return empty when the sign-in name is taken
+   * @throws IllegalArgumentException when something is wrong that {@link #wrong} tells
    */
   @Transactional
-  public Optional<Person> add(Person by, String name, String signInName, Set<Role> roles) {
-    by.mustBe(Role.REGISTRAR);
-    String tidy = CheckPassword.tidy(signInName);
-    if (records.bySignInName(tidy).isPresent()) {
-      return Optional.empty();
+  public Person add(Person by, String name, String signInName, Set<Role> roles) {
+    List<AccountProblem> problems = wrong(by, name, signInName, roles);
+    if (!problems.isEmpty()) {
+      throw new IllegalArgumentException("not an account: " + problems);
     }
     Workshop workshop = records.workshop(by.workshop()).orElseThrow(NotFoundException::new);
     Person added =
@@ -49,13 +70,13 @@ public class LookAfterPeople {
             UUID.randomUUID(),
             workshop.id(),
             name.strip(),
-            tidy,
+            CheckPassword.tidy(signInName),
             roles,
             workshop.units(),
             workshop.zone(),
             true);
     records.add(added, clock.instant());
-    return Optional.of(added);
+    return added;
   }
 
   /** Changes roles and whether the account is open; a registrar cannot shut themselves out. */
@@ -78,11 +99,15 @@ public class LookAfterPeople {
             active));
   }
 
-  /** A code with which the person may choose a password once, within a week. */
+  /**
+   * A code with which the person may choose a password once, within a week. It ends the ones made
+   * before, which may lie in somebody else's hands.
+   */
   @Transactional
   public String passwordLink(Person by, UUID person) {
     Person owner = find(by, person);
     String code = Secrets.code(chance, LINK_LETTERS);
+    records.endPasswordLinks(owner.id(), clock.instant());
     records.addPasswordLink(Secrets.digest(code), owner.id(), clock.instant().plus(LINK_GOOD_FOR));
     return code;
   }

@@ -23,6 +23,11 @@ public interface PeopleRecords {
   /** Writes name, sign-in name, roles, units and whether the account is active. */
   void change(Person person);
 
+  void add(NameChange change);
+
+  /** How a person's names were corrected, newest first. */
+  List<NameChange> nameChanges(UUID person);
+
   Optional<Person> person(UUID id);
 
   Optional<Person> bySignInName(String signInName);
@@ -30,7 +35,10 @@ public interface PeopleRecords {
   /** Names of the given people, in one query. */
   Map<UUID, String> names(Collection<UUID> ids);
 
-  /** One page of a workshop's people by name; {@code part} of the name, or empty for all. */
+  /**
+   * One page of a workshop's people by name; {@code part} of the name as it stands, or empty for
+   * all.
+   */
   List<Person> page(UUID workshop, String part, Role role, int first, int size);
 
   int count(UUID workshop, String part, Role role);
@@ -43,6 +51,9 @@ public interface PeopleRecords {
 
   /** The person a link is good for at this time; empty when unknown, used or expired. */
   Optional<UUID> passwordLinkOwner(String digest, Instant at);
+
+  /** Ends every link of a person that was not used yet. */
+  void endPasswordLinks(UUID person, Instant at);
 
   void usePasswordLink(String digest, Instant at);
 

@@ -25,6 +25,11 @@ public record Person(
     roles = Set.copyOf(roles);
   }
 
+  /** The same person under corrected names. */
+  Person called(String otherName, String otherSignInName) {
+    return new Person(id, workshop, otherName, otherSignInName, roles, units, zone, active);
+  }
+
   public boolean is(Role role) {
     return roles.contains(role);
   }

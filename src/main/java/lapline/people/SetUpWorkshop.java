@@ -5,6 +5,7 @@ import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -47,6 +48,12 @@ public class SetUpWorkshop {
 
   public boolean good(String code) {
     return code != null && digest != null && digest.equals(Secrets.digest(code));
+  }
+
+  /** What is wrong with the first registrar's names, on the fields of an account. */
+  @Transactional
+  public List<AccountProblem> wrong(String name, String signInName) {
+    return new AccountNames(records).problems(null, name, signInName);
   }
 
   /**

@@ -10,6 +10,7 @@ import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
+import lapline.people.NameChange;
 import lapline.people.PeopleRecords;
 import lapline.people.Person;
 import lapline.people.Workshop;
@@ -35,12 +36,14 @@ public class CheckSignOff {
   /**
    * Days are those of the workshop's zone.
    *
+   * @param formerName what the person was called when it was granted; empty where that was the same
    * @param changed when it was suspended, resumed or withdrawn last; of the grant where it never
    *     was
    */
   public record Answer(
       SignOff.Standing standing,
       String name,
+      String formerName,
       String workshop,
       String allows,
       LocalDate granted,
@@ -60,9 +63,12 @@ public class CheckSignOff {
   private Answer answer(SignOff signOff) {
     Workshop workshop = people.workshop(signOff.workshop()).orElseThrow();
     ZoneId zone = workshop.zone();
+    String name = people.person(signOff.person()).map(Person::name).orElse("");
+    String then = NameChange.nameAt(signOff.granted(), people.nameChanges(signOff.person()), name);
     return new Answer(
         signOff.at(clock.instant()),
-        people.person(signOff.person()).map(Person::name).orElse(""),
+        name,
+        then.equals(name) ? "" : then,
         workshop.name(),
         skills.find(signOff.skill()).map(Skill::allows).orElse(signOff.skill()),
         LocalDate.ofInstant(signOff.granted(), zone),

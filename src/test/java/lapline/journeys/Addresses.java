@@ -33,6 +33,7 @@ final class Addresses {
           Map.entry("task", ""),
           Map.entry("criterion", ""),
           Map.entry("asking", ""),
+          Map.entry("namesake", ""),
           Map.entry("page", "1"),
           Map.entry("days", "90"),
           Map.entry("for", "eye"),

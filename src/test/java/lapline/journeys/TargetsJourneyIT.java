@@ -84,16 +84,16 @@ class TargetsJourneyIT extends AtThePanel {
     open("/office/gun-cards");
     atEveryWidth("gun-cards");
     open("/office/gun-card");
-    type("card:name", "Gun 7, clear tip");
-    type("card:pressure", "lots");
-    type("card:distance", "-4 to 6 in");
-    press("card:save");
+    type("gun:name", "Gun 7, clear tip");
+    type("gun:pressure", "lots");
+    type("gun:distance", "-4 to 6 in");
+    press("gun:save");
     until(By.cssSelector(".errors"));
     assertThat(text()).contains("“lots” is not a range").contains("cannot be: the least is");
     atEveryWidth("gun-card-refused");
-    type("card:pressure", "26 to 28 psi");
-    type("card:distance", "6-8 in");
-    press("card:save");
+    type("gun:pressure", "26 to 28 psi");
+    type("gun:distance", "6-8 in");
+    press("gun:save");
     untilText("“Gun 7, clear tip” holds from now on.");
     correctsTheCard();
     atEveryWidth("gun-cards-changed");
@@ -101,9 +101,9 @@ class TargetsJourneyIT extends AtThePanel {
 
   private void correctsTheCard() {
     browser.findElement(By.linkText("Gun 7, clear tip")).click();
-    assertThat(until(By.id("card:distance")).getDomProperty("value")).isEqualTo("6-8 in");
-    type("card:pressure", "26 to 29 psi");
-    press("card:save");
+    assertThat(until(By.id("gun:distance")).getDomProperty("value")).isEqualTo("6-8 in");
+    type("gun:pressure", "26 to 29 psi");
+    press("gun:save");
     untilText("“Gun 7, clear tip” holds from now on.");
     assertThat(browser.findElements(By.linkText("Gun 7, clear tip"))).hasSize(1);
     browser.findElement(By.linkText("Gun 7, clear tip")).click();

@@ -1,6 +1,7 @@
 package lapline.people;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -18,6 +19,7 @@ public final class RememberedPeople implements PeopleRecords {
   private final Map<UUID, Workshop> workshops = new LinkedHashMap<>();
   private final Map<UUID, Person> people = new LinkedHashMap<>();
   private final Map<UUID, String> hashes = new LinkedHashMap<>();
+  private final List<NameChange> nameChanges = new ArrayList<>();
   private final Map<String, Link> links = new LinkedHashMap<>();
   private final Map<String, AccessToken> tokens = new LinkedHashMap<>();
 
@@ -49,6 +51,16 @@ public final class RememberedPeople implements PeopleRecords {
   @Override
   public void change(Person person) {
     people.put(person.id(), person);
+  }
+
+  @Override
+  public void add(NameChange change) {
+    nameChanges.add(0, change);
+  }
+
+  @Override
+  public List<NameChange> nameChanges(UUID person) {
+    return nameChanges.stream().filter(c -> c.person().equals(person)).toList();
   }
 
   @Override
@@ -109,6 +121,11 @@ public final class RememberedPeople implements PeopleRecords {
     return Optional.ofNullable(links.get(digest))
         .filter(link -> at.isBefore(link.expires()))
         .map(Link::person);
+  }
+
+  @Override
+  public void endPasswordLinks(UUID person, Instant at) {
+    links.values().removeIf(link -> link.person().equals(person));
   }
 
   @Override

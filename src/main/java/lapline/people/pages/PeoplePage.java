@@ -1,13 +1,17 @@
 package lapline.people.pages;
 
 import jakarta.enterprise.context.RequestScoped;
+import jakarta.faces.annotation.ManagedProperty;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import lapline.pages.Errors;
+import lapline.pages.Messages;
 import lapline.pages.Paging;
+import lapline.people.AccountProblem;
 import lapline.people.LookAfterPeople;
 import lapline.people.PeopleRecords;
 import lapline.people.Person;
@@ -22,12 +26,18 @@ public class PeoplePage {
   @Inject private PeopleRecords records;
   @Inject private LookAfterPeople people;
   @Inject private Errors errors;
+  @Inject private Messages messages;
   private String part = "";
   private Role role;
   private int page = 1;
   private String name;
   private String signInName;
   private Role[] roles = {};
+  private String askedAbout;
+
+  @Inject
+  @ManagedProperty("#{param.namesake}")
+  private String namesakeSeen;
 
   /** Refuses everybody but the workshop's registrars and owners before anything is shown. */
   public void check() {
@@ -42,20 +52,45 @@ public class PeoplePage {
     return new Paging(page, records.count(signedIn.person().workshop(), part, role));
   }
 
+  /** The answer the list gives, to a search too. */
+  public String getTitle() {
+    int count = getPaging().count();
+    return part.isBlank()
+        ? messages.say("people.list.title", count)
+        : messages.say("people.list.found", count, part);
+  }
+
   public String add() {
-    if (roles.length == 0) {
-      errors.add("roles", "people.add.no-role");
+    Person by = signedIn.person();
+    Set<Role> chosen = roles.length == 0 ? Set.of() : EnumSet.copyOf(List.of(roles));
+    List<AccountProblem> wrong = people.wrong(by, given(name), given(signInName), chosen);
+    wrong.forEach(p -> errors.add(p.field(), p.key(), p.args().toArray()));
+    if (!wrong.isEmpty() || isToBeAskedBack(by)) {
       return null;
     }
-    Set<Role> chosen = EnumSet.copyOf(List.of(roles));
-    return people
-        .add(signedIn.person(), name, signInName, chosen)
-        .map(p -> "/office/person.xhtml?faces-redirect=true&id=" + p.id())
-        .orElseGet(
-            () -> {
-              errors.add("signInName", "people.add.taken", signInName);
-              return null;
-            });
+    return "/office/person.xhtml?faces-redirect=true&id="
+        + people.add(by, name, signInName, chosen).id();
+  }
+
+  /** Two people may have one name; but most often somebody is about to be added twice. */
+  private boolean isToBeAskedBack(Person by) {
+    List<Person> same = people.namesakes(by, name);
+    if (same.isEmpty() || name.equals(namesakeSeen)) {
+      return false;
+    }
+    String signIns = same.stream().map(Person::signInName).collect(Collectors.joining(", "));
+    errors.add("name", "people.add.namesake", name.strip(), signIns);
+    askedAbout = name;
+    return true;
+  }
+
+  private static String given(String text) {
+    return text == null ? "" : text;
+  }
+
+  /** The name that was asked back, so that a second press means another person; else null. */
+  public String getAskedAbout() {
+    return askedAbout;
   }
 
   public Role[] getAllRoles() {

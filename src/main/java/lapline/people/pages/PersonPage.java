@@ -9,8 +9,12 @@ import java.util.List;
 import java.util.Set;
 import java.util.UUID;
 import lapline.pages.Errors;
+import lapline.people.AccountProblem;
+import lapline.people.CorrectNames;
 import lapline.people.LookAfterPeople;
+import lapline.people.NameChange;
 import lapline.people.NotFoundException;
+import lapline.people.PeopleRecords;
 import lapline.people.Person;
 import lapline.people.Role;
 import lapline.people.SignedIn;
@@ -21,6 +25,8 @@ import lapline.people.SignedIn;
 public class PersonPage {
   @Inject private SignedIn signedIn;
   @Inject private LookAfterPeople people;
+  @Inject private CorrectNames correctNames;
+  @Inject private PeopleRecords records;
   @Inject private Errors errors;
 
   // known before the form is read, since what is on the page depends on it
@@ -29,6 +35,8 @@ public class PersonPage {
   private String id;
 
   private Person person;
+  private String name;
+  private String signInName;
   private Role[] roles;
   private Boolean active;
   private String link;
@@ -64,8 +72,48 @@ public class PersonPage {
     return "/office/person.xhtml?faces-redirect=true&id=" + id;
   }
 
+  public String saveNames() {
+    Person by = signedIn.person();
+    List<AccountProblem> wrong = correctNames.run(by, uuid(), given(name), given(signInName));
+    wrong.forEach(p -> errors.add(p.field(), p.key(), p.args().toArray()));
+    if (!wrong.isEmpty()) {
+      return null;
+    }
+    errors.news("people.person.saved", name.strip());
+    return "/office/person.xhtml?faces-redirect=true&id=" + id;
+  }
+
+  private static String given(String text) {
+    return text == null ? "" : text;
+  }
+
+  /** How the names were corrected, newest first. */
+  public List<NameChange> getNameChanges() {
+    return correctNames.history(signedIn.person(), uuid());
+  }
+
+  public String name(UUID registrar) {
+    return records.names(List.of(registrar)).getOrDefault(registrar, "–");
+  }
+
   public void makeLink() {
     link = HereAddress.of("/password?code=" + people.passwordLink(signedIn.person(), uuid()));
+  }
+
+  public String getName() {
+    return name == null ? getPerson().name() : name;
+  }
+
+  public void setName(String name) {
+    this.name = name;
+  }
+
+  public String getSignInName() {
+    return signInName == null ? getPerson().signInName() : signInName;
+  }
+
+  public void setSignInName(String signInName) {
+    this.signInName = signInName;
   }
 
   public String getLink() {

@@ -8,6 +8,7 @@ import java.time.DateTimeException;
 import java.time.ZoneId;
 import java.util.List;
 import lapline.pages.Errors;
+import lapline.people.AccountProblem;
 import lapline.people.CheckPassword;
 import lapline.people.Passwords;
 import lapline.people.SetUpWorkshop;
@@ -43,10 +44,14 @@ public class SetupPage {
     ZoneId where = zoneOrNull();
     if (where == null) {
       errors.add("zone", "people.setup.zone-unknown", zone);
-      return null;
+    }
+    for (AccountProblem p : setUp.wrong(name, signInName)) {
+      errors.add(p.field().equals("name") ? "person" : p.field(), p.key(), p.args().toArray());
     }
     if (password.length() < Passwords.LEAST_LENGTH) {
       errors.add("password", "people.password.short", Passwords.LEAST_LENGTH);
+    }
+    if (!errors.getLines().isEmpty()) {
       return null;
     }
     setUp.run(

@@ -22,6 +22,9 @@ import lapline.people.SignInThrottle;
 @Named
 @RequestScoped
 public class SignInPage {
+  /** Under which the page before hands on who is about to sign in. */
+  static final String NAME = "sign-in-name";
+
   @Inject private SecurityContext security;
   @Inject private SignInThrottle throttle;
   @Inject private Errors errors;
@@ -75,8 +78,11 @@ public class SignInPage {
     }
   }
 
+  /** As typed, or as the page before knew it. */
   public String getName() {
-    return name;
+    Object known =
+        FacesContext.getCurrentInstance().getExternalContext().getFlash().get(SignInPage.NAME);
+    return name == null && known != null ? known.toString() : name;
   }
 
   public void setName(String name) {

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import lapline.people.AccessToken;
+import lapline.people.NameChange;
 import lapline.people.PeopleRecords;
 import lapline.people.Person;
 import lapline.people.Role;
@@ -71,6 +72,24 @@ public class StoredPeopleRecords implements PeopleRecords {
   }
 
   @Override
+  public void add(NameChange change) {
+    rows.persist(NameChangeEntity.of(change));
+  }
+
+  @Override
+  public List<NameChange> nameChanges(UUID person) {
+    return rows.createQuery(
+            "select c from NameChangeEntity c where c.person = :person"
+                + " order by c.changedAt desc, c.id",
+            NameChangeEntity.class)
+        .setParameter("person", person)
+        .setMaxResults(200)
+        .getResultStream()
+        .map(NameChangeEntity::asChange)
+        .toList();
+  }
+
+  @Override
   public Optional<Person> person(UUID id) {
     return Optional.ofNullable(rows.find(PersonEntity.class, id)).map(PersonEntity::asPerson);
   }
@@ -124,13 +143,18 @@ public class StoredPeopleRecords implements PeopleRecords {
   private <T> TypedQuery<T> filtered(
       String select, String order, Class<T> type, UUID workshop, String part, Role role) {
     String where =
-        " where p.workshop.id = :workshop and lower(p.name) like :part"
+        " where p.workshop.id = :workshop and lower(p.name) like :part escape '!'"
             + (role == null ? "" : " and :role member of p.roles");
     TypedQuery<T> query =
         rows.createQuery(select + where + order, type)
             .setParameter("workshop", workshop)
-            .setParameter("part", "%" + part.toLowerCase(Locale.ROOT) + "%");
+            .setParameter("part", "%" + plain(part.toLowerCase(Locale.ROOT)) + "%");
     return role == null ? query : query.setParameter("role", role);
+  }
+
+  /** What a pattern gives a meaning to, as the mere sign that somebody typed. */
+  private static String plain(String part) {
+    return part.replaceAll("[!%_]", "!$0");
   }
 
   @Override
@@ -157,6 +181,16 @@ public class StoredPeopleRecords implements PeopleRecords {
     return Optional.ofNullable(rows.find(PasswordLinkEntity.class, digest))
         .filter(link -> link.usedAt == null && link.expiresAt.isAfter(at))
         .map(link -> link.person);
+  }
+
+  @Override
+  public void endPasswordLinks(UUID person, Instant at) {
+    rows.createQuery(
+            "update PasswordLinkEntity l set l.usedAt = :at"
+                + " where l.person = :person and l.usedAt is null")
+        .setParameter("person", person)
+        .setParameter("at", at)
+        .executeUpdate();
   }
 
   @Override
