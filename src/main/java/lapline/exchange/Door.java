@@ -31,7 +31,7 @@ public class Door implements ContainerRequestFilter {
   @Override
   public void filter(ContainerRequestContext request) {
     String authorization = request.getHeaderString(HttpHeaders.AUTHORIZATION);
-    if (request.getUriInfo().getPath().endsWith(OpenApiResource.PATH)) {
+    if (request.getUriInfo().getPath().equals("/" + OpenApiResource.PATH)) {
       return;
     }
     if (authorization != null && authorization.startsWith(BEARER)) {

@@ -74,7 +74,7 @@ public class PhotographsServlet extends HttpServlet {
 
   @Override
   protected void doPost(HttpServletRequest request, HttpServletResponse response)
-      throws IOException, ServletException {
+      throws IOException {
     if (!fromOurPage(request)) {
       response.sendError(HttpServletResponse.SC_FORBIDDEN);
       return;
@@ -90,6 +90,9 @@ public class PhotographsServlet extends HttpServlet {
       response.sendError(HttpServletResponse.SC_NOT_FOUND);
     } catch (NotAllowedException e) {
       response.sendError(HttpServletResponse.SC_FORBIDDEN);
+    } catch (ServletException e) {
+      // the server's word for a body that is no form with files
+      response.sendError(HttpServletResponse.SC_UNSUPPORTED_MEDIA_TYPE);
     }
   }
 

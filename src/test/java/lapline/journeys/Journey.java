@@ -149,22 +149,25 @@ abstract class Journey {
 
   /** Fails with the rules and places where the page on screen is not accessible (WCAG 2.2 AA). */
   protected void isAccessible() {
+    Assertions.assertThat(barriers()).as("axe on " + browser.getCurrentUrl()).isEmpty();
+  }
+
+  /** The rules that the page on screen breaks, each with the places where. */
+  protected List<String> barriers() {
     Results results =
         new AxeBuilder()
             .withTags(
                 List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
             .analyze(browser);
-    List<String> violations =
-        results.getViolations().stream()
-            .map(
-                (Rule r) ->
-                    r.getId()
-                        + ": "
-                        + r.getHelp()
-                        + " at "
-                        + r.getNodes().stream().map(n -> n.getTarget().toString()).toList())
-            .toList();
-    Assertions.assertThat(violations).as("axe on " + browser.getCurrentUrl()).isEmpty();
+    return results.getViolations().stream()
+        .map(
+            (Rule r) ->
+                r.getId()
+                    + ": "
+                    + r.getHelp()
+                    + " at "
+                    + r.getNodes().stream().map(n -> n.getTarget().toString()).toList())
+        .toList();
   }
 
   /** Pictures at the three widths that people use. */
