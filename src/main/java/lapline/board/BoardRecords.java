@@ -7,29 +7,6 @@ import java.util.UUID;
 /** What is asked across people: each answer is one query, and long ones come by the page. */
 public interface BoardRecords {
 
-  /**
-   * Panels good by their numbers that nobody looked at, oldest first. Only those count that may
-   * still help: the skill needs an accepted panel more, and the panel is among the latest.
-   *
-   * @param instructor whose own panels are left out
-   * @param latest how many of a person's latest panels for a skill are looked at
-   */
-  List<WaitingPanel> waiting(UUID workshop, UUID instructor, int latest, int first, int size);
-
-  int countWaiting(UUID workshop, UUID instructor, int latest);
-
-  /**
-   * Whose last panels of a task were all not accepted with the same first finding, longest ago
-   * first.
-   */
-  List<StuckLearner> stuck(UUID workshop, int inARow, Instant since, int first, int size);
-
-  int countStuck(UUID workshop, int inARow, Instant since);
-
-  List<ReturnedPanel> returned(UUID workshop, int first, int size);
-
-  int countReturned(UUID workshop);
-
   /** What stood first among the findings since then, most frequent first. */
   List<FindingCount> findings(UUID workshop, Instant since, int most);
 

@@ -4,6 +4,8 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import java.util.UUID;
+import lapline.people.Advances;
+import lapline.people.LearnerAdvanced;
 import lapline.people.NotAllowedException;
 import lapline.people.NotFoundException;
 import lapline.people.Person;
@@ -15,12 +17,14 @@ import lapline.people.Person;
 @ApplicationScoped
 public class MeasureAgain {
   private AttemptRecords records;
+  private Advances advances;
 
   protected MeasureAgain() {}
 
   @Inject
-  public MeasureAgain(AttemptRecords records) {
+  public MeasureAgain(AttemptRecords records, Advances advances) {
     this.records = records;
+    this.advances = advances;
   }
 
   /** The draft to go on with; a draft already open for the same task stays the only one. */
@@ -38,6 +42,7 @@ public class MeasureAgain {
       throw new NotAllowedException("entry.other-draft");
     }
     records.reopen(id);
+    advances.tell(new LearnerAdvanced(scored.person(), scored.workshop(), scored.unit()));
     return records.attempt(id).orElseThrow();
   }
 }

@@ -150,7 +150,7 @@ public class DecideSkill {
             clock.instant(),
             reason,
             Json.write(evidence)));
-    standings.decided(evidence);
+    standings.decided(evidence, by.workshop());
   }
 
   private SignOff grant(Person by, Evidence evidence) {

@@ -1,7 +1,10 @@
 package lapline.signoff;
 
+import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.UUID;
 
@@ -58,6 +61,30 @@ public record Evidence(
 
   public int graded() {
     return (int) panels.stream().filter(p -> p.counts() && p.atBench()).count();
+  }
+
+  /**
+   * Panels that an instructor's eye has still to look at, newest first; none once as many are
+   * accepted at the bench as the rule asks for.
+   */
+  public List<Panel> waiting() {
+    return graded() >= skill.rule().graded()
+        ? List.of()
+        : panels.stream().filter(p -> p.counts() && !p.atBench()).toList();
+  }
+
+  /**
+   * The first moment at which time alone may change what there is here, since a panel grows too old
+   * to count; null where none does.
+   *
+   * @param now where calendar months let a panel count a little longer, it is looked at daily
+   */
+  Instant holdsUntil(Instant now) {
+    return panels.stream()
+        .map(p -> p.scored().atOffset(ZoneOffset.UTC).plus(skill.rule().within()).toInstant())
+        .map(old -> old.isAfter(now) ? old : now.plus(Duration.ofDays(1)))
+        .min(Comparator.naturalOrder())
+        .orElse(null);
   }
 
   /** What the rule asks for, in its order. */

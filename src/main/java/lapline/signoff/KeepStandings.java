@@ -6,6 +6,7 @@ import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import lapline.people.LearnerAdvanced;
@@ -48,27 +49,38 @@ public class KeepStandings {
   private Evidence update(UUID person, UUID workshop, Skill skill, boolean advanced) {
     Instant now = clock.instant();
     Evidence evidence = gather.of(person, workshop, skill, now);
-    records.keep(
-        new Standing(
-            person,
-            workshop,
-            skill.id(),
-            evidence.lessonDone(),
-            evidence.examPassed(),
-            evidence.counting(),
-            skill.rule().accepted(),
-            evidence.graded(),
-            skill.rule().graded(),
-            readySince(evidence, advanced, now),
-            now));
+    keep(evidence, workshop, readySince(evidence, advanced, now), now);
     return evidence;
   }
 
   /** A decision was taken: nobody waits for one any more until new evidence comes. */
-  void decided(Evidence evidence) {
-    records
-        .standing(evidence.person(), evidence.skill().id())
-        .ifPresent(s -> records.keep(s.decided(clock.instant())));
+  void decided(Evidence evidence, UUID workshop) {
+    keep(evidence, workshop, null, clock.instant());
+  }
+
+  private void keep(Evidence evidence, UUID workshop, Instant readySince, Instant now) {
+    boolean wasSignedOff = records.latest(evidence.person(), evidence.skill().id()).isPresent();
+    records.keep(Standing.of(evidence, workshop, wasSignedOff, readySince, now));
+  }
+
+  /**
+   * Gathers anew what time alone has changed, longest ago first.
+   *
+   * @param most how many standings at once
+   * @return how many there were
+   */
+  @Transactional
+  public int refresh(int most) {
+    List<Standing> outdated = records.outdated(clock.instant(), most);
+    for (Standing old : outdated) {
+      records.hold(old.person(), old.skill());
+      skills
+          .find(old.skill())
+          .ifPresentOrElse(
+              skill -> look(old.person(), old.workshop(), skill),
+              () -> records.keep(old.withoutRule()));
+    }
+    return outdated.size();
   }
 
   /**

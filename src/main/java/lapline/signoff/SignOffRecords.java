@@ -16,6 +16,9 @@ public interface SignOffRecords {
   /** Standings of these people, in one query. */
   List<Standing> standings(Collection<UUID> people);
 
+  /** Standings that time alone has changed by a moment, at most so many, longest ago first. */
+  List<Standing> outdated(Instant now, int most);
+
   /** Whose evidence is complete, longest waiting first. */
   List<Standing> ready(UUID workshop, int first, int size);
 
@@ -40,11 +43,6 @@ public interface SignOffRecords {
 
   /** The latest sign-offs of these people, one for each skill, in one query. */
   List<SignOff> latest(Collection<UUID> people);
-
-  /** Granted sign-offs that end before a moment and are each the latest of their skill. */
-  List<SignOff> endingBefore(UUID workshop, Instant before, int first, int size);
-
-  int countEndingBefore(UUID workshop, Instant before);
 
   void add(Step step);
 

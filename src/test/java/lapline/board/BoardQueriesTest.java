@@ -4,17 +4,27 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 
-/** A board asks its database as often for three hundred people as for fourteen. */
+/** A board asks its database as often for three hundred people as for three. */
 class BoardQueriesTest {
 
   @Test
   void no_board_asks_more_often_where_there_are_more_people_and_panels() throws Exception {
-    Map<String, Long> small = statements(14, 2);
-    Map<String, Long> large = statements(300, 8);
+    // less than a page of anything, so that a query for each row would show
+    Map<String, Long> small = statements(3, 2, BoardShop::pages);
+    Map<String, Long> large = statements(300, 8, BoardShop::pages);
     assertThat(large).isEqualTo(small);
     assertThat(large.values()).as("%s", large).allMatch(n -> n <= 9);
+  }
+
+  @Test
+  void no_learners_page_asks_more_often_the_more_they_have_done() throws Exception {
+    Map<String, Long> little = statements(2, 1, BoardShop::learnersPages);
+    Map<String, Long> much = statements(14, 60, BoardShop::learnersPages);
+    assertThat(much).isEqualTo(little);
+    assertThat(much.values()).as("a dozen for each unit: %s", much).allMatch(n -> n <= 48);
   }
 
   @Test
@@ -31,10 +41,11 @@ class BoardQueriesTest {
     }
   }
 
-  private static Map<String, Long> statements(int people, int panels) throws Exception {
+  private static Map<String, Long> statements(
+      int people, int panels, Function<BoardShop, Map<String, Runnable>> which) throws Exception {
     Map<String, Long> all = new TreeMap<>();
     try (BoardShop shop = BoardShop.of(people, panels)) {
-      shop.pages().forEach((name, page) -> all.put(name, shop.statements(page)));
+      which.apply(shop).forEach((name, page) -> all.put(name, shop.statements(page)));
     }
     return all;
   }

@@ -9,14 +9,29 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.Set;
 import java.util.UUID;
 import lapline.board.store.StoredBoardRecords;
+import lapline.board.store.StoredNeedRecords;
 import lapline.content.ContentFiles;
+import lapline.exams.DrawPaper;
+import lapline.exams.PaperRecords;
+import lapline.exams.ReadPapers;
+import lapline.exams.bank.QuestionBanks;
+import lapline.exams.store.StoredPaperRecords;
+import lapline.lessons.Curriculum;
+import lapline.lessons.CurriculumReader;
+import lapline.lessons.LessonRecords;
+import lapline.lessons.store.StoredLessonRecords;
 import lapline.people.PeopleRecords;
 import lapline.people.Person;
 import lapline.people.Role;
 import lapline.people.store.StoredPeopleRecords;
+import lapline.practice.AttemptRecords;
+import lapline.practice.PracticeTasks;
+import lapline.practice.store.StoredAttemptRecords;
+import lapline.signoff.GatherEvidence;
 import lapline.signoff.SignOffRecords;
 import lapline.signoff.Skills;
 import lapline.signoff.SkillsReader;
@@ -40,6 +55,7 @@ public final class BoardShop implements AutoCloseable {
   final SeeNeeds needs;
   final SeeDue due;
   final ShowTrainingRecord record;
+  final LookAtLearner learner;
   private final PeopleRecords people;
   private final SessionFactory factory;
   private final EntityManager rows;
@@ -75,9 +91,33 @@ public final class BoardShop implements AutoCloseable {
     SkillMarks marks = new SkillMarks(signOffs, skills, clock);
     board = new LookAtBoard(records, people, marks, clock);
     cohort = new LookAtCohort(records, people, marks, clock);
-    needs = new SeeNeeds(records, skills, clock);
+    needs = new SeeNeeds(with(new StoredNeedRecords()), skills, clock);
     due = new SeeDue(records, clock);
     record = new ShowTrainingRecord(records, signOffs, people, marks, clock);
+    learner = learner(signOffs, skills, clock);
+  }
+
+  /** What a learner's own pages are made of. */
+  private LookAtLearner learner(SignOffRecords signOffs, Skills skills, Clock clock)
+      throws ReflectiveOperationException {
+    ContentFiles files = new ContentFiles(Path.of("."));
+    Curriculum course = new CurriculumReader(files).read();
+    AttemptRecords attempts = with(new StoredAttemptRecords());
+    LessonRecords lessons = with(new StoredLessonRecords());
+    PaperRecords papers = with(new StoredPaperRecords());
+    QuestionBanks banks = new QuestionBanks(List.of(), List.of());
+    DrawPaper draw = new DrawPaper(papers, banks, clock, new Random(7));
+    return new LookAtLearner(
+        course,
+        lessons,
+        PracticeTasks.read(files),
+        attempts,
+        skills,
+        new GatherEvidence(course, lessons, attempts, papers, signOffs),
+        signOffs,
+        new LookAtExam(new ReadPapers(papers), draw),
+        people,
+        clock);
   }
 
   /** The learner of this number, from 1. */
@@ -151,32 +191,41 @@ public final class BoardShop implements AutoCloseable {
     page.run();
   }
 
+  /** The pages a learner opens of their own, by their names. */
+  Map<String, Runnable> learnersPages() {
+    Person learning = people.person(learner(1)).orElseThrow();
+    return Map.of(
+        "today", () -> learner.units(learning, learning.id()),
+        "unit", () -> learner.unit(learning, learning.id(), "clear"),
+        "my record", () -> record.of(learning, learning.id()));
+  }
+
   /** Every board, by its name. */
   public Map<String, Runnable> pages() {
     return Map.of(
         "needs, eye",
-            () -> {
-              needs.counts(instructor);
-              needs.waiting(instructor, 1);
-            },
-        "needs, stuck", () -> needs.stuck(instructor, 1),
-        "needs, returned", () -> needs.returned(instructor, 1),
+        () -> needs.waiting(instructor, needs.counts(instructor), 1),
+        "needs, stuck",
+        () -> needs.stuck(instructor, needs.counts(instructor), 1),
+        "needs, returned",
+        () -> needs.returned(instructor, needs.counts(instructor), 1),
         "cohort",
-            () -> {
-              board.rows(instructor, "", 1);
-              cohort.mostOnTheWay(instructor);
-              cohort.findings(instructor);
-            },
+        () -> {
+          board.rows(instructor, "", 1);
+          cohort.mostOnTheWay(instructor);
+          cohort.findings(instructor);
+        },
         "skills board",
-            () -> {
-              board.countGood(owner, "");
-              board.rows(owner, "", 1);
-            },
+        () -> {
+          board.countGood(owner, "");
+          board.rows(owner, "", 1);
+        },
         "due",
-            () -> {
-              due.ending(owner, 90, 1);
-              List.of(30, 60, 90, 0).forEach(days -> due.count(owner, days));
-            },
-        "training record", () -> record.of(owner, learner(1)));
+        () -> {
+          due.ending(owner, 90, 1);
+          List.of(30, 60, 90, 0).forEach(days -> due.count(owner, days));
+        },
+        "training record",
+        () -> record.of(owner, learner(1)));
   }
 }

@@ -75,6 +75,7 @@ class SkillMarkTest {
   }
 
   private static Standing standing(int counting, int graded, Instant ready) {
-    return new Standing(WHO, WHO, "clear", true, true, counting, 5, graded, 2, ready, NOW);
+    return new Standing(
+        WHO, WHO, "clear", true, true, true, counting, 5, graded, 2, 0, null, ready, null, NOW);
   }
 }

@@ -93,7 +93,7 @@ class WorkshopWallIT {
     for (UUID attempt : someAttempts()) {
       assertThrows(NotFoundException.class, () -> grade.run(neighbour, attempt, bench));
     }
-    assertEquals(new SeeNeeds.Counts(0, 0, 0), needs.counts(neighbour));
+    assertEquals(new SeeNeeds.Counts(0, 0, 0, 0), needs.counts(neighbour));
     assertTrue(cohort.findings(neighbour).isEmpty());
     assertEquals(0, board.countGood(neighbour, ""));
     assertTrue(

@@ -72,10 +72,12 @@ class ScoreAttemptTest {
 
   @Test
   void a_scored_panel_can_be_measured_again_until_the_instructor_has_decided() {
-    MeasureAgain again = new MeasureAgain(shop.attempts);
+    MeasureAgain again = new MeasureAgain(shop.attempts, shop.told::add);
     shop.type(draft, "gun-pressure", "165 kPa");
     score();
+    int told = shop.told.size();
     assertThat(again.run(shop.apprentice, draft.id()).isDraft()).isTrue();
+    assertThat(shop.told).as("what is no longer judged no longer counts").hasSize(told + 1);
     assertThat(shop.find.judged(shop.apprentice, draft.id())).isEmpty();
     score();
     shop.attempts.changeState(draft.id(), Attempt.State.ACCEPTED);

@@ -35,6 +35,14 @@ final class RememberedSignOffs implements SignOffRecords {
   }
 
   @Override
+  public List<Standing> outdated(Instant now, int most) {
+    return standings.values().stream()
+        .filter(s -> s.holdsUntil() != null && !s.holdsUntil().isAfter(now))
+        .limit(most)
+        .toList();
+  }
+
+  @Override
   public List<Standing> ready(UUID workshop, int first, int size) {
     return allReady(workshop)
         .sorted(Comparator.comparing(Standing::readySince))
@@ -97,26 +105,6 @@ final class RememberedSignOffs implements SignOffRecords {
         .sorted(Comparator.comparing(SignOff::granted))
         .forEach(s -> latest.put(new About(s.person(), s.skill()), s));
     return List.copyOf(latest.values());
-  }
-
-  @Override
-  public List<SignOff> endingBefore(UUID workshop, Instant before, int first, int size) {
-    return ending(workshop, before)
-        .sorted(Comparator.comparing(SignOff::expires))
-        .skip(first)
-        .limit(size)
-        .toList();
-  }
-
-  @Override
-  public int countEndingBefore(UUID workshop, Instant before) {
-    return (int) ending(workshop, before).count();
-  }
-
-  private Stream<SignOff> ending(UUID workshop, Instant before) {
-    return latest(signOffs.values().stream().map(SignOff::person).toList()).stream()
-        .filter(s -> s.workshop().equals(workshop) && s.state() == SignOff.State.GRANTED)
-        .filter(s -> s.expires().isBefore(before));
   }
 
   @Override

@@ -173,6 +173,15 @@ final class SignOffShop {
     return change.run(by, signOff().id(), kind, WHY);
   }
 
+  /** What the hourly look at the clock does: how many standings it gathered anew. */
+  int refresh() {
+    return standings.refresh(50);
+  }
+
+  Standing standing() {
+    return signOffs.standing(learner.id(), SKILL).orElseThrow();
+  }
+
   boolean learnerWaits() {
     return signOffs.ready(workshop, 0, 50).stream().anyMatch(s -> s.person().equals(learner.id()));
   }

@@ -30,16 +30,29 @@ insert into attempt (id, workshop_id, person_id, task_id, task_version, unit_id,
   dateadd(hour, -20 * (:panels - p.x) - mod(l.n, 17), timestamp with time zone '2031-03-04 14:00:00Z'),
   90, case when s.n = 4 and mod(l.n, 7) = 0 then false else mod(p.x, 3) > 0 end, null, 'METRIC'
   from learner l cross join skill s cross join system_range(1, :panels) p;
-insert into attempt_finding (attempt_id, finding_id, support, standing)
-  select id, 'film.low', 1, 1 from attempt where accepted = false;
+insert into attempt_finding (attempt_id, finding_id, support, standing, workshop_id, person_id, unit_id, task_id, scored_at)
+  select id, 'film.low', 1, 1, workshop_id, person_id, unit_id, task_id, scored_at from attempt where accepted = false;
 insert into grading (id, attempt_id, workshop_id, grader_id, graded_at, decision, remark)
   select random_uuid(), id, workshop_id, uuid '00000000-0000-0002-0000-000000000003',
   dateadd(hour, 1, scored_at), state, 'Once more.' from attempt where state <> 'SCORED';
 
+insert into stuck_learner (person_id, task_id, workshop_id, unit_id, finding_id, panels, last_at)
+  select person_id, task_id, workshop_id, unit_id, 'film.low', count(*), max(scored_at) from attempt
+  where skill_id = 'clear' group by person_id, task_id, workshop_id, unit_id having max(cast(accepted as int)) = 0;
+insert into returned_panel (attempt_id, workshop_id, person_id, unit_id, task_id, started_at, returned_at, remark)
+  select a.id, a.workshop_id, a.person_id, a.unit_id, a.task_id, a.started_at, g.graded_at, g.remark from attempt a
+  join grading g on g.attempt_id = a.id join learner l on l.id = a.person_id
+  where a.state = 'RETURNED' and a.sheet_code like '%x' || :panels;
+
 insert into skill_standing (person_id, skill_id, workshop_id, lesson_done, exam_passed, panels_counting,
-  panels_needed, graded_counting, graded_needed, ready_since, changed_at)
+  panels_needed, graded_counting, graded_needed, on_the_way, panels_waiting, waiting_since, holds_until,
+  ready_since, changed_at)
   select l.id, s.id, uuid '00000000-0000-0000-0000-000000000001', true, mod(l.n, 3) = 0,
-  mod(l.n, 5), 5, mod(l.n, 2), 2, case when mod(l.n, 11) = 0 then timestamp with time zone '2031-03-01 00:00:00Z' end,
+  mod(l.n, 5), 5, mod(l.n, 2), 2, mod(l.n, 11) > 0 and mod(l.n + s.n, 2) = 1,
+  (select count(*) from attempt a where a.person_id = l.id and a.skill_id = s.id and a.state = 'SCORED' and a.accepted),
+  (select min(a.scored_at) from attempt a where a.person_id = l.id and a.skill_id = s.id and a.state = 'SCORED' and a.accepted),
+  timestamp with time zone '2031-09-01 00:00:00Z',
+  case when mod(l.n, 11) = 0 then timestamp with time zone '2031-03-01 00:00:00Z' end,
   timestamp with time zone '2031-03-01 00:00:00Z' from learner l cross join skill s;
 insert into sign_off (id, workshop_id, person_id, skill_id, rule_version, code, state, granted_by, granted_at, expires_at)
   select random_uuid(), uuid '00000000-0000-0000-0000-000000000001', l.id, s.id, '1', 'code' || l.n || 'x' || s.n,

@@ -7,6 +7,7 @@ import lapline.board.Paged;
 import lapline.board.ReturnedPanel;
 import lapline.board.SeeNeeds;
 import lapline.board.StuckLearner;
+import lapline.board.WaitingLearner;
 import lapline.board.WaitingPanel;
 import lapline.pages.Messages;
 import lapline.pages.Paging;
@@ -22,7 +23,7 @@ public class NeedsPage {
   private String kind = "eye";
   private int page = 1;
   private SeeNeeds.Counts counts;
-  private Paged<WaitingPanel> waiting;
+  private Paged<WaitingLearner> waiting;
   private Paged<StuckLearner> stuck;
   private Paged<ReturnedPanel> returned;
 
@@ -46,23 +47,31 @@ public class NeedsPage {
     return counts;
   }
 
-  public Paged<WaitingPanel> getWaiting() {
+  public Paged<WaitingLearner> getWaiting() {
     if (waiting == null) {
-      waiting = see.waiting(signedIn.person(), page);
+      waiting = see.waiting(signedIn.person(), getCounts(), page);
     }
     return waiting;
   }
 
+  /** The panel that has waited longest of those shown; null where none waits. */
+  public WaitingPanel getFirst() {
+    return getWaiting().rows().stream()
+        .flatMap(learner -> learner.panels().stream())
+        .findFirst()
+        .orElse(null);
+  }
+
   public Paged<StuckLearner> getStuck() {
     if (stuck == null) {
-      stuck = see.stuck(signedIn.person(), page);
+      stuck = see.stuck(signedIn.person(), getCounts(), page);
     }
     return stuck;
   }
 
   public Paged<ReturnedPanel> getReturned() {
     if (returned == null) {
-      returned = see.returned(signedIn.person(), page);
+      returned = see.returned(signedIn.person(), getCounts(), page);
     }
     return returned;
   }

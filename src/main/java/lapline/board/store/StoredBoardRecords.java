@@ -15,52 +15,13 @@ import lapline.board.FindingCount;
 import lapline.board.Named;
 import lapline.board.OnTheWay;
 import lapline.board.PanelCount;
-import lapline.board.ReturnedPanel;
-import lapline.board.StuckLearner;
 import lapline.board.TakenStep;
-import lapline.board.WaitingPanel;
 import lapline.people.Role;
 
 /** Asks the database across people, features joined by their ids. */
 @ApplicationScoped
 @Transactional
 public class StoredBoardRecords implements BoardRecords {
-  private static final String WAITING =
-      " from AttemptEntity a join PersonEntity p on p.id = a.person"
-          + " left join StandingEntity s on s.key.person = a.person and s.key.skill = a.skill"
-          + " where a.workshop = :workshop and a.state = SCORED and a.accepted = true"
-          + " and p.active = true and a.person <> :instructor"
-          + " and (s.gradedNeeded is null or s.gradedCounting < s.gradedNeeded)"
-          + " and (select count(b) from AttemptEntity b where b.person = a.person"
-          + " and b.skill = a.skill and b.scoredAt > a.scoredAt) < :latest";
-
-  private static final String LAST_PANELS =
-      "select a.person as person, a.task as task, a.accepted as accepted, a.scoredAt as scored,"
-          + " f.key.finding as finding,"
-          + " row_number() over (partition by a.person, a.task order by a.scoredAt desc, a.id) as n"
-          + " from AttemptEntity a"
-          + " left join FindingEntity f on f.key.attempt = a.id and f.standing = 1"
-          + " where a.workshop = :workshop and a.scoredAt >= :since";
-
-  private static final String STUCK =
-      " from (select x.person as person, x.task as task, min(x.finding) as finding,"
-          + " count(*) as panels, max(x.scored) as last from ("
-          + LAST_PANELS
-          + ") x where x.n <= :inARow group by x.person, x.task"
-          + " having count(*) = :inARow and count(x.finding) = :inARow"
-          + " and min(x.finding) = max(x.finding)"
-          + " and max(case when x.accepted = true then 1 else 0 end) = 0) y"
-          + " join PersonEntity p on p.id = y.person where p.active = true";
-
-  private static final String RETURNED =
-      " from AttemptEntity a join PersonEntity p on p.id = a.person"
-          + " join GradingEntity g on g.attempt = a.id"
-          + " where a.workshop = :workshop and a.state = RETURNED and p.active = true"
-          + " and not exists (select 1 from GradingEntity h where h.attempt = a.id"
-          + " and h.gradedAt > g.gradedAt)"
-          + " and not exists (select 1 from AttemptEntity b where b.person = a.person"
-          + " and b.task = a.task and b.startedAt > a.startedAt)";
-
   private static final String LATEST =
       " not exists (select 1 from SignOffEntity l where l.person = s.person"
           + " and l.skill = s.skill and l.grantedAt > s.grantedAt)";
@@ -80,81 +41,14 @@ public class StoredBoardRecords implements BoardRecords {
   @PersistenceContext private EntityManager rows;
 
   @Override
-  public List<WaitingPanel> waiting(
-      UUID workshop, UUID instructor, int latest, int first, int size) {
-    return page(
-        ask(
-            "select new lapline.board.WaitingPanel("
-                + "a.id, a.person, p.name, a.task, a.scoredAt, a.practiceScore)"
-                + WAITING
-                + " order by a.scoredAt, a.id",
-            WaitingPanel.class,
-            waiting(workshop, instructor, latest)),
-        first,
-        size);
-  }
-
-  @Override
-  public int countWaiting(UUID workshop, UUID instructor, int latest) {
-    return count("select count(a)" + WAITING, waiting(workshop, instructor, latest));
-  }
-
-  private static Map<String, Object> waiting(UUID workshop, UUID instructor, int latest) {
-    return Map.of("workshop", workshop, "instructor", instructor, "latest", (long) latest);
-  }
-
-  @Override
-  public List<StuckLearner> stuck(UUID workshop, int inARow, Instant since, int first, int size) {
-    return page(
-        ask(
-            "select new lapline.board.StuckLearner("
-                + "y.person, p.name, y.task, y.finding, y.panels, y.last)"
-                + STUCK
-                + " order by y.last, y.person, y.task",
-            StuckLearner.class,
-            stuck(workshop, inARow, since)),
-        first,
-        size);
-  }
-
-  @Override
-  public int countStuck(UUID workshop, int inARow, Instant since) {
-    return count("select count(*)" + STUCK, stuck(workshop, inARow, since));
-  }
-
-  private static Map<String, Object> stuck(UUID workshop, int inARow, Instant since) {
-    return Map.of("workshop", workshop, "inARow", (long) inARow, "since", since);
-  }
-
-  @Override
-  public List<ReturnedPanel> returned(UUID workshop, int first, int size) {
-    return page(
-        ask(
-            "select new lapline.board.ReturnedPanel("
-                + "a.id, a.person, p.name, a.task, g.gradedAt, g.remark)"
-                + RETURNED
-                + " order by g.gradedAt, a.id",
-            ReturnedPanel.class,
-            Map.of("workshop", workshop)),
-        first,
-        size);
-  }
-
-  @Override
-  public int countReturned(UUID workshop) {
-    return count("select count(a)" + RETURNED, Map.of("workshop", workshop));
-  }
-
-  @Override
   public List<FindingCount> findings(UUID workshop, Instant since, int most) {
     return page(
         ask(
-            "select new lapline.board.FindingCount(a.unit, min(a.task), f.key.finding, count(a),"
-                + " count(distinct a.person)) from AttemptEntity a"
-                + " join FindingEntity f on f.key.attempt = a.id and f.standing = 1"
-                + " where a.workshop = :workshop and a.scoredAt >= :since"
-                + " group by a.unit, f.key.finding"
-                + " order by count(a) desc, a.unit, f.key.finding",
+            "select new lapline.board.FindingCount(f.unit, min(f.task), f.key.finding, count(*),"
+                + " count(distinct f.person)) from FindingEntity f"
+                + " where f.workshop = :workshop and f.standing = 1 and f.scoredAt >= :since"
+                + " group by f.unit, f.key.finding"
+                + " order by count(*) desc, f.unit, f.key.finding",
             FindingCount.class,
             Map.of("workshop", workshop, "since", since)),
         0,
@@ -166,10 +60,7 @@ public class StoredBoardRecords implements BoardRecords {
     return ask(
             "select new lapline.board.OnTheWay(s.key.skill, count(s)) from StandingEntity s"
                 + " join PersonEntity p on p.id = s.key.person"
-                + " where s.workshop = :workshop and p.active = true and s.readySince is null"
-                + " and (s.lessonDone = true or s.examPassed = true or s.panelsCounting > 0)"
-                + " and not exists (select 1 from SignOffEntity o where o.person = s.key.person"
-                + " and o.skill = s.key.skill)"
+                + " where s.workshop = :workshop and s.onTheWay = true and p.active = true"
                 + " group by s.key.skill order by count(s) desc, s.key.skill",
             OnTheWay.class,
             Map.of("workshop", workshop))

@@ -6,7 +6,9 @@ import jakarta.persistence.EmbeddedId;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Table;
 import java.io.Serializable;
+import java.time.Instant;
 import java.util.UUID;
+import lapline.practice.Attempt;
 import lapline.practice.PanelScore;
 
 /** The row of one likely cause read from a panel, for counting across people. */
@@ -14,6 +16,21 @@ import lapline.practice.PanelScore;
 @Table(name = "attempt_finding")
 class FindingEntity {
   @EmbeddedId Key key;
+
+  @Column(name = "workshop_id")
+  UUID workshop;
+
+  @Column(name = "person_id")
+  UUID person;
+
+  @Column(name = "unit_id")
+  String unit;
+
+  @Column(name = "task_id")
+  String task;
+
+  @Column(name = "scored_at")
+  Instant scoredAt;
 
   double support;
 
@@ -24,9 +41,14 @@ class FindingEntity {
   record Key(@Column(name = "attempt_id") UUID attempt, @Column(name = "finding_id") String finding)
       implements Serializable {}
 
-  static FindingEntity of(UUID attempt, PanelScore.Finding finding, int standing) {
+  static FindingEntity of(Attempt scored, PanelScore.Finding finding, int standing) {
     FindingEntity row = new FindingEntity();
-    row.key = new Key(attempt, finding.id());
+    row.key = new Key(scored.id(), finding.id());
+    row.workshop = scored.workshop();
+    row.person = scored.person();
+    row.unit = scored.unit();
+    row.task = scored.task();
+    row.scoredAt = scored.outcome().scored();
     row.support = finding.support();
     row.standing = standing;
     return row;

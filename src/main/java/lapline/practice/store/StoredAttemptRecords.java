@@ -194,7 +194,7 @@ public class StoredAttemptRecords implements AttemptRecords {
     for (PanelScore.Finding finding : score.findings()) {
       // a cause that two rules name counts once, where it stands first
       if (counted.add(finding.id())) {
-        rows.persist(FindingEntity.of(scored.id(), finding, counted.size()));
+        rows.persist(FindingEntity.of(scored, finding, counted.size()));
       }
     }
   }

@@ -37,6 +37,18 @@ class StandingEntity {
   @Column(name = "graded_needed")
   int gradedNeeded;
 
+  @Column(name = "on_the_way")
+  boolean onTheWay;
+
+  @Column(name = "panels_waiting")
+  int panelsWaiting;
+
+  @Column(name = "waiting_since")
+  Instant waitingSince;
+
+  @Column(name = "holds_until")
+  Instant holdsUntil;
+
   @Column(name = "ready_since")
   Instant readySince;
 
@@ -58,6 +70,10 @@ class StandingEntity {
     row.panelsNeeded = s.panelsNeeded();
     row.gradedCounting = s.gradedCounting();
     row.gradedNeeded = s.gradedNeeded();
+    row.onTheWay = s.onTheWay();
+    row.panelsWaiting = s.panelsWaiting();
+    row.waitingSince = s.waitingSince();
+    row.holdsUntil = s.holdsUntil();
     row.readySince = s.readySince();
     row.changedAt = s.changed();
     return row;
@@ -70,11 +86,15 @@ class StandingEntity {
         key.skill(),
         lessonDone,
         examPassed,
+        onTheWay,
         panelsCounting,
         panelsNeeded,
         gradedCounting,
         gradedNeeded,
+        panelsWaiting,
+        waitingSince,
         readySince,
+        holdsUntil,
         changedAt);
   }
 }

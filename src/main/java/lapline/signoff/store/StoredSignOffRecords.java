@@ -4,7 +4,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.LockModeType;
 import jakarta.persistence.PersistenceContext;
-import jakarta.persistence.TypedQuery;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
 import java.util.Collection;
@@ -24,11 +23,6 @@ public class StoredSignOffRecords implements SignOffRecords {
   private static final String LATEST =
       " not exists (select 1 from SignOffEntity later where later.person = s.person"
           + " and later.skill = s.skill and later.grantedAt > s.grantedAt)";
-
-  private static final String ENDING =
-      " from SignOffEntity s where s.workshop = :workshop and s.state = :granted"
-          + " and s.expiresAt < :before and"
-          + LATEST;
 
   @PersistenceContext private EntityManager rows;
 
@@ -52,6 +46,19 @@ public class StoredSignOffRecords implements SignOffRecords {
     return rows.createQuery(
             "select s from StandingEntity s where s.key.person in :people", StandingEntity.class)
         .setParameter("people", people)
+        .getResultStream()
+        .map(StandingEntity::asStanding)
+        .toList();
+  }
+
+  @Override
+  public List<Standing> outdated(Instant now, int most) {
+    return rows.createQuery(
+            "select s from StandingEntity s where s.holdsUntil <= :now"
+                + " order by s.holdsUntil, s.key.person, s.key.skill",
+            StandingEntity.class)
+        .setParameter("now", now)
+        .setMaxResults(most)
         .getResultStream()
         .map(StandingEntity::asStanding)
         .toList();
@@ -155,34 +162,6 @@ public class StoredSignOffRecords implements SignOffRecords {
         .getResultStream()
         .map(SignOffEntity::asSignOff)
         .toList();
-  }
-
-  @Override
-  public List<SignOff> endingBefore(UUID workshop, Instant before, int first, int size) {
-    return ending(
-            "select s" + ENDING + " order by s.expiresAt, s.id",
-            SignOffEntity.class,
-            workshop,
-            before)
-        .setFirstResult(first)
-        .setMaxResults(size)
-        .getResultStream()
-        .map(SignOffEntity::asSignOff)
-        .toList();
-  }
-
-  @Override
-  public int countEndingBefore(UUID workshop, Instant before) {
-    return ending("select count(s)" + ENDING, Long.class, workshop, before)
-        .getSingleResult()
-        .intValue();
-  }
-
-  private <T> TypedQuery<T> ending(String query, Class<T> type, UUID workshop, Instant before) {
-    return rows.createQuery(query, type)
-        .setParameter("workshop", workshop)
-        .setParameter("granted", SignOff.State.GRANTED)
-        .setParameter("before", before);
   }
 
   @Override
