@@ -44,17 +44,7 @@ class KeepReadingsTest {
   @Test
   void a_figure_keeps_its_meaning_when_the_person_changes_their_units() {
     keep(0, typed("film-after.at1", "61", 0));
-    Person before = shop.apprentice;
-    Person inUs =
-        new Person(
-            before.id(),
-            before.workshop(),
-            before.name(),
-            before.signInName(),
-            before.roles(),
-            UnitSystem.US,
-            before.zone(),
-            before.active());
+    Person inUs = PracticeShop.inUnits(shop.apprentice, UnitSystem.US);
     KeptReadings answer =
         shop.keep.run(inUs, draft.id(), 0, List.of(typed("film-after.at2", "62", 1)));
     assertThat(answer.problems()).isEmpty();
@@ -89,6 +79,10 @@ class KeepReadingsTest {
     KeptReadings second = keep(0, typed("film-after.at1", "71", 0), typed("fan-width", "250", 0));
     assertThat(second.conflicts())
         .containsExactly(new KeptReadings.Conflict("film-after.at1", "71", "61", 1));
+    assertThat(second.cells())
+        .as("what clashed is not among what was kept")
+        .extracting(KeptReadings.KeptCell::cell)
+        .containsExactly("fan-width");
     assertThat(kept()).containsExactly("fan-width=250", "film-after.at1=61");
     assertThat(keep(2, typed("film-after.at1", "71", 1)).complete()).isTrue();
     assertThat(kept()).contains("film-after.at1=71");

@@ -104,6 +104,19 @@ final class PracticeShop {
         true);
   }
 
+  /** The same person after they changed the units they read. */
+  static Person inUnits(Person person, UnitSystem units) {
+    return new Person(
+        person.id(),
+        person.workshop(),
+        person.name(),
+        person.signInName(),
+        person.roles(),
+        units,
+        person.zone(),
+        person.active());
+  }
+
   Attempt draft() {
     return start.run(apprentice, TASK, null, "");
   }

@@ -4,9 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import java.util.UUID;
+import lapline.people.LearnerAdvanced;
 import lapline.people.NotAllowedException;
 import lapline.people.NotFoundException;
+import lapline.people.Person;
 import lapline.trade.measure.TargetRange;
+import lapline.trade.measure.UnitSystem;
 import lapline.trade.measure.Verdict;
 import org.junit.jupiter.api.Test;
 
@@ -41,6 +45,8 @@ class ScoreAttemptTest {
     FindAttempts.Judged judged = shop.find.judged(shop.instructor, draft.id()).orElseThrow();
     assertThat(judged.attempt().state()).isEqualTo(Attempt.State.SCORED);
     assertThat(judged.attempt().outcome().scored()).isEqualTo(PracticeShop.NOW);
+    assertThat(judged.attempt().taskVersion())
+        .isEqualTo(shop.tasks.find(PracticeShop.TASK).orElseThrow().version());
     assertThat(judged.score().results().get(0).verdict()).isEqualTo(Verdict.MET);
     assertThat(judged.task().criteria().get(0).target()).isEqualTo(new TargetRange(150e3, 180e3));
   }
@@ -63,11 +69,46 @@ class ScoreAttemptTest {
   }
 
   @Test
+  void the_card_of_the_gun_in_use_goes_before_the_tasks_own_target() {
+    GunCard.Ranges ranges = new GunCard.Ranges("", "200 to 220 kPa", "", "", "");
+    assertThat(shop.cards.add(shop.instructor, "Gravity gun", ranges)).isEmpty();
+    UUID card = shop.cards.inUse(shop.instructor).get(0).id();
+    shop.choose.run(shop.apprentice, draft.id(), card, "");
+    shop.type(draft, "gun-pressure", "165 kPa");
+    PanelScore score = ((ScoreAttempt.Scored) score()).score();
+    assertThat(score.results().get(0).criterion().source()).isEqualTo("Gravity gun");
+  }
+
+  @Test
+  void a_figure_is_judged_in_the_units_it_was_written_in() {
+    shop.type(draft, "gun-pressure", "165");
+    Person changed = PracticeShop.inUnits(shop.apprentice, UnitSystem.US);
+    shop.score.run(changed, draft.id(), "key");
+    PanelScore score = shop.find.judged(shop.apprentice, draft.id()).orElseThrow().score();
+    assertThat(score.results().get(0).verdict()).isEqualTo(Verdict.MET);
+  }
+
+  @Test
+  void who_waits_for_a_learner_to_advance_is_told_once() {
+    shop.type(draft, "gun-pressure", "165 kPa");
+    score();
+    score();
+    assertThat(shop.told)
+        .containsExactly(
+            new LearnerAdvanced(shop.apprentice.id(), shop.apprentice.workshop(), draft.unit()));
+  }
+
+  @Test
   void nobody_else_has_it_scored() {
     assertThatThrownBy(() -> shop.score.run(shop.other, draft.id(), "k"))
         .isInstanceOf(NotAllowedException.class);
     assertThatThrownBy(() -> shop.score.run(shop.stranger, draft.id(), "k"))
         .isInstanceOf(NotFoundException.class);
+    shop.type(draft, "gun-pressure", "165 kPa");
+    score();
+    assertThatThrownBy(() -> shop.score.run(shop.other, draft.id(), "key"))
+        .as("nor is told what came of it")
+        .isInstanceOf(NotAllowedException.class);
   }
 
   @Test

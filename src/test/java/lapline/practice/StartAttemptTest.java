@@ -3,8 +3,16 @@ package lapline.practice;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
+import java.lang.reflect.Proxy;
+import java.util.Optional;
+import java.util.Random;
+import java.util.concurrent.atomic.AtomicInteger;
 import lapline.people.NotAllowedException;
 import lapline.people.NotFoundException;
+import lapline.people.Person;
+import lapline.trade.measure.UnitSystem;
 import org.junit.jupiter.api.Test;
 
 class StartAttemptTest {
@@ -16,6 +24,48 @@ class StartAttemptTest {
     assertThat(shop.draft()).isEqualTo(first);
     assertThat(shop.start.run(shop.other, PracticeShop.TASK, null, "").id())
         .isNotEqualTo(first.id());
+  }
+
+  @Test
+  void two_taps_at_once_begin_one_panel() {
+    Attempt first = shop.draft();
+    AtomicInteger asked = new AtomicInteger();
+    // the second tap looked before the first one's draft was there
+    AttemptRecords late =
+        (AttemptRecords)
+            Proxy.newProxyInstance(
+                AttemptRecords.class.getClassLoader(),
+                new Class<?>[] {AttemptRecords.class},
+                (proxy, method, args) ->
+                    method.getName().equals("openDraft") && asked.getAndIncrement() == 0
+                        ? Optional.empty()
+                        : answered(method, args));
+    StartAttempt second =
+        new StartAttempt(late, shop.tasks, shop.choose, shop.clock, new Random(8));
+    assertThat(second.run(shop.apprentice, PracticeShop.TASK, null, "")).isEqualTo(first);
+  }
+
+  private Object answered(Method method, Object[] args) throws Throwable {
+    try {
+      return method.invoke(shop.attempts, args);
+    } catch (InvocationTargetException e) {
+      throw e.getCause();
+    }
+  }
+
+  @Test
+  void what_is_changed_this_time_is_kept_tidy_and_not_longer_than_a_note() {
+    String written = "  " + "slower ".repeat(100);
+    Attempt draft = shop.start.run(shop.apprentice, PracticeShop.TASK, null, written);
+    assertThat(draft.changedWhat()).startsWith("slower").hasSize(500);
+    assertThat(shop.start.run(shop.other, PracticeShop.TASK, null, null).changedWhat()).isEmpty();
+  }
+
+  @Test
+  void a_panel_keeps_the_units_its_person_had_when_it_was_begun() {
+    Person inches = PracticeShop.inUnits(shop.apprentice, UnitSystem.US);
+    assertThat(shop.start.run(inches, PracticeShop.TASK, null, "").units())
+        .isEqualTo(UnitSystem.US);
   }
 
   @Test
