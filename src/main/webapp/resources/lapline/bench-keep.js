@@ -1,5 +1,5 @@
-// At the bench: a tap on the drawing places the chosen defect, and what is written is kept at once,
-// on the server, and on this device for as long as the server cannot be reached.
+// At the bench: remark and marks are kept at once, on the server, and on this device for as long as
+// the server cannot be reached.
 (function () {
   'use strict';
   const form = document.getElementById('bench');
@@ -9,8 +9,6 @@
   let timer = 0;
   let unsent = false;
   let sending = Promise.resolve();
-
-  // --- remark and marks --------------------------------------------------------------------------
 
   function written() {
     const marks = {};
@@ -78,46 +76,4 @@
   const left = fromShelf();
   if (left && left !== written()) send(left).then((good) => { if (good) location.reload(); });
   else keepOnShelf('');
-
-  // --- defects -----------------------------------------------------------------------------------
-
-  form.addEventListener('click', (tap) => {
-    const map = tap.target.closest('svg.defect-map');
-    const away = tap.target.closest('[name=take-away]');
-    if (map) placeAt(map, tap);
-    if (away) takeAway(away, tap);
-  });
-
-  function placeAt(map, tap) {
-    const at = new DOMPoint(tap.clientX, tap.clientY).matrixTransform(map.getScreenCTM().inverse());
-    form.elements['tap-x'].value = at.x / 1000;
-    form.elements['tap-y'].value = (map.dataset.height - at.y) / 1000;
-    document.getElementById('place').click();
-    form.elements['tap-x'].value = form.elements['tap-y'].value = '';
-  }
-
-  function takeAway(button, tap) {
-    tap.preventDefault();
-    const params = { 'take-away': button.value };
-    faces.ajax.request(button, tap, { execute: '@form', render: 'spot map marks by-hand', params });
-  }
-
-  let before = 0;
-  faces.ajax.addOnEvent((sent) => {
-    if (sent.status === 'begin') before = placed().length;
-    if (sent.status === 'success') goOn();
-  });
-
-  function placed() {
-    return Array.from(form.querySelectorAll('.placed li'));
-  }
-
-  // to the field that is wrong, to the new line, or to the list that has one line less
-  function goOn() {
-    const wrong = document.getElementById('spot-wrong');
-    const field = wrong.textContent.trim() && document.getElementById(wrong.dataset.field);
-    const lines = placed();
-    const to = field || (lines.length > before ? lines[lines.length - 1] : document.getElementById('defects'));
-    to.focus();
-  }
 })();
