@@ -54,8 +54,12 @@ public class AddressedForm extends HtmlForm {
 
     @Override
     public void writeAttribute(String name, Object value, String property) throws IOException {
-      boolean open = "action".equals(name) && !query.isEmpty();
-      super.writeAttribute(name, open ? value + "?" + query : value, property);
+      super.writeAttribute(name, addressed(name, value, query), property);
     }
+  }
+
+  /** Where the form is sent, with the query behind it; any other attribute as it is. */
+  static Object addressed(String attribute, Object value, String query) {
+    return "action".equals(attribute) && !query.isEmpty() ? value + "?" + query : value;
   }
 }

@@ -18,6 +18,14 @@ class AddressTest {
   }
 
   @Test
+  void a_form_is_sent_to_its_pages_whole_address_and_nothing_else_of_it_is_changed() {
+    assertThat(AddressedForm.addressed("action", "/teach/bench", "attempt=7"))
+        .isEqualTo("/teach/bench?attempt=7");
+    assertThat(AddressedForm.addressed("action", "/account", "")).isEqualTo("/account");
+    assertThat(AddressedForm.addressed("method", "post", "attempt=7")).isEqualTo("post");
+  }
+
+  @Test
   void a_mangled_page_number_asks_for_the_first_page() {
     AddressNumber number = new AddressNumber();
     assertThat(number.getAsObject(null, null, "3")).isEqualTo(3);

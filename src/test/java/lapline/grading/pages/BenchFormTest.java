@@ -3,6 +3,7 @@ package lapline.grading.pages;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,6 +37,15 @@ class BenchFormTest {
     assertThat(new BenchForm(sent).defects()).extracting(DefectMark::kind).containsExactly("sag");
     sent.put("take-away", new String[] {"2"});
     assertThat(new BenchForm(sent).defects()).hasSize(2);
+  }
+
+  @Test
+  void more_defects_than_say_anything_are_left_out_and_a_note_ends_where_its_field_does() {
+    String[] many = new String[BenchForm.MOST_DEFECTS + 3];
+    Arrays.fill(many, "run|0.1000|0.1000|");
+    assertThat(new BenchForm(Map.of(BenchForm.DEFECT, many)).defects())
+        .hasSize(BenchForm.MOST_DEFECTS);
+    assertThat(new BenchForm(Map.of("note", new String[] {"x".repeat(300)})).note()).hasSize(200);
   }
 
   @Test
