@@ -79,14 +79,15 @@ class ProgramJourneyIT extends Journey {
   @Test
   void what_an_instructor_put_down_at_the_bench_is_kept_as_described() throws Exception {
     String learner = token("apprentice9");
-    String bench = "/attempts/" + scored(learner) + "/bench";
+    String attempt = scored(learner);
+    String bench = "/attempts/" + attempt + "/bench";
     signOut();
     String token = token("instructor1");
     JsonNode patch = description().get("paths").get("/attempts/{id}/bench").get("patch");
     String example = patch.at("/requestBody/content/application~1json/example").toString();
     isProblem(send("PATCH", bench, learner, example), 403, "rights of the person");
     isProblem(send("PATCH", bench, token, example), 409, "Somebody else has signed in");
-    open(bench.replace("/attempts/", "/teach/bench?attempt=").replace("/bench", ""));
+    open("/teach/bench?attempt=" + attempt);
     String self = until(By.id("bench")).getDomAttribute("data-grader");
     String mine = "{\"grader\":\"" + self + "\",\"remark\":\"Even.\",\"marks\":{}}";
     HttpResponse<String> kept = send("PATCH", bench, token, mine);
