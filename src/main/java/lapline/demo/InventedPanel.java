@@ -48,17 +48,13 @@ final class InventedPanel {
   }
 
   private static String text(Measurand measurand, double si, UnitSystem units) {
-    Dimension dimension = measurand.dimension();
-    if (dimension == Dimension.CHOICE) {
+    if (measurand.dimension() == Dimension.CHOICE) {
       return measurand.options().stream()
           .filter(o -> o.value() == si)
           .map(Measurand.Option::label)
           .findFirst()
           .orElse("");
     }
-    // a duration is read as seconds when bare; people write minutes with their unit
-    return dimension == Dimension.DURATION
-        ? QuantityWriter.write(si, dimension, units)
-        : QuantityWriter.number(si, dimension, units);
+    return QuantityWriter.number(si, measurand.spoken(), units);
   }
 }

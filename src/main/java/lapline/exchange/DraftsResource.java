@@ -11,7 +11,9 @@ import jakarta.ws.rs.core.MediaType;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import lapline.pages.Messages;
 import lapline.people.NotFoundException;
 import lapline.people.Person;
@@ -63,7 +65,7 @@ public class DraftsResource {
         kept.at().toString(),
         time(kept, person.zone()),
         kept.revision(),
-        kept.cells(),
+        asked(kept),
         inWords(kept.problems()),
         kept.conflicts(),
         inWords(kept.refused()));
@@ -94,9 +96,21 @@ public class DraftsResource {
     return TIME.format(kept.at().atZone(zone));
   }
 
-  private List<CellProblem> inWords(List<FieldProblem> problems) {
-    return problems.stream()
-        .map(p -> new CellProblem(p.cell(), words.say(p.key(), p.args().toArray())))
+  /** The cells as they were understood, or what is asked back about them. */
+  private List<KeptReadings.KeptCell> asked(KeptReadings kept) {
+    Map<String, String> questions =
+        kept.questions().stream()
+            .collect(Collectors.toMap(FieldProblem::cell, this::inWords, (first, next) -> first));
+    return kept.cells().stream()
+        .map(c -> c.understoodAs(questions.getOrDefault(c.cell(), c.understood())))
         .toList();
+  }
+
+  private String inWords(FieldProblem problem) {
+    return words.say(problem.key(), problem.args().toArray());
+  }
+
+  private List<CellProblem> inWords(List<FieldProblem> problems) {
+    return problems.stream().map(p -> new CellProblem(p.cell(), inWords(p))).toList();
   }
 }

@@ -50,7 +50,7 @@ public class ChangeTargets {
               by.workshop(),
               taskId,
               criterionId,
-              TargetText.withUnit(target, criterion.dimension(), by.units()),
+              TargetText.withUnit(target, criterion.spoken(), by.units()),
               sheet.strip(),
               reason.strip(),
               by.id(),
@@ -100,7 +100,7 @@ public class ChangeTargets {
       Person by, Criterion criterion, String target, String sheet, String reason) {
     TargetRange possible = PossibleTarget.of(criterion, tasks.measurands());
     List<FieldProblem> problems = new ArrayList<>();
-    PossibleTarget.problem("target", target, possible, criterion.dimension(), by.units())
+    PossibleTarget.problem("target", target, possible, criterion.spoken(), by.units())
         .ifPresent(problems::add);
     missing(problems, "sheet", sheet, 200);
     missing(problems, "reason", reason, 500);

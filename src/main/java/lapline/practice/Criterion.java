@@ -7,12 +7,15 @@ import lapline.practice.quantity.MeasuredPanel;
 import lapline.practice.quantity.PanelQuantities;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.Estimate;
+import lapline.trade.measure.SpokenUnits;
 import lapline.trade.measure.TargetRange;
 
 /**
  * One target on one quantity of a panel.
  *
  * @param quantity id of a measurand, or of a computed quantity such as {@code overlap}
+ * @param spoken the units it is spoken of in; of a criterion kept before there were any, the usual
+ *     ones of its dimension
  * @param judged how several values are taken together
  * @param target in the SI unit of {@code dimension}
  * @param critical whether the panel cannot be accepted for sign-off without it
@@ -27,6 +30,7 @@ public record Criterion(
     String label,
     String quantity,
     Dimension dimension,
+    SpokenUnits spoken,
     Judged judged,
     TargetRange target,
     boolean critical,
@@ -35,6 +39,10 @@ public record Criterion(
     String card,
     String why,
     String source) {
+
+  public Criterion {
+    spoken = spoken == null ? SpokenUnits.usual(dimension) : spoken;
+  }
 
   /** How several values of a quantity become one verdict. */
   public enum Judged {
@@ -84,6 +92,7 @@ public record Criterion(
         label,
         quantity,
         dimension,
+        spoken,
         judged,
         other,
         critical,

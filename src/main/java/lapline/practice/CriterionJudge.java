@@ -8,6 +8,7 @@ import lapline.practice.Criterion.Judged;
 import lapline.practice.PanelScore.Instance;
 import lapline.practice.PanelScore.Result;
 import lapline.practice.PanelScore.Working;
+import lapline.practice.Phrase.End;
 import lapline.practice.quantity.Averages;
 import lapline.practice.quantity.Measured;
 import lapline.practice.quantity.Measured.DoesNotApply;
@@ -16,6 +17,7 @@ import lapline.practice.quantity.Measured.Value;
 import lapline.practice.quantity.Measured.Values;
 import lapline.practice.quantity.MeasuredPanel;
 import lapline.trade.film.FurtherReadings;
+import lapline.trade.measure.Conformance;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.Estimate;
 import lapline.trade.measure.Gum;
@@ -143,11 +145,11 @@ final class CriterionJudge {
         instances,
         values.working(),
         List.of(),
-        verdict == Verdict.DOUBTFUL ? advice(c, instances) : null);
+        verdict == Verdict.DOUBTFUL ? advice(c, value, instances) : null);
   }
 
   /** What would settle a doubtful verdict: so many more readings, or a better look. */
-  private static Phrase advice(Criterion c, List<Instance> instances) {
+  private static Phrase advice(Criterion c, Estimate value, List<Instance> instances) {
     if (c.judged() == Judged.MEAN && instances.size() > 1) {
       double[] values = instances.stream().mapToDouble(Instance::value).toArray();
       double common =
@@ -161,6 +163,23 @@ final class CriterionJudge {
             "score.advice.more", Phrase.quantity(more.getAsInt(), Dimension.COUNT));
       }
     }
-    return Phrase.message("score.advice.near-limit");
+    return value.standardUncertainty() > 0
+        ? surely(c, value)
+        : Phrase.message("score.advice.near-limit");
+  }
+
+  /** What has to be measured for the verdict to be sure, with this uncertainty. */
+  private static Phrase surely(Criterion c, Estimate value) {
+    return Conformance.acceptance(c.target(), value.standardUncertainty(), Verdict.SURE)
+        .map(
+            sure ->
+                value.value() < sure.least()
+                    ? surely("score.advice.sure-least", sure.least(), End.LEAST, c)
+                    : surely("score.advice.sure-most", sure.most(), End.MOST, c))
+        .orElseGet(() -> Phrase.message("score.advice.never-sure"));
+  }
+
+  private static Phrase surely(String key, double limit, End end, Criterion c) {
+    return Phrase.message(key, Phrase.limit(limit, end, c.spoken()));
   }
 }

@@ -5,11 +5,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import lapline.content.YamlNode;
 import lapline.practice.Criterion.Judged;
 import lapline.practice.quantity.PanelQuantities;
 import lapline.practice.quantity.PanelQuantity;
 import lapline.trade.measure.Dimension;
+import lapline.trade.measure.SpokenUnits;
 import lapline.trade.measure.TargetRange;
 
 /** Reads the criteria of a practice task. */
@@ -49,6 +51,7 @@ final class CriterionReader {
         node.text("label"),
         quantity,
         dimension.orElse(Dimension.NUMBER),
+        spoken(quantity, dimension.orElse(Dimension.NUMBER)),
         judged,
         target(node, dimension),
         node.yesNo("critical", false),
@@ -72,6 +75,18 @@ final class CriterionReader {
     return judged == Judged.SHARE
         ? Optional.of(Dimension.SHARE)
         : computed.or(() -> direct).map(d -> d == Dimension.CHOICE ? Dimension.NUMBER : d);
+  }
+
+  /** The units of what is judged, or of what it is computed from; a share of it is none of them. */
+  private SpokenUnits spoken(String quantity, Dimension dimension) {
+    return PanelQuantities.find(quantity)
+        .map(q -> q.like().stream())
+        .orElseGet(() -> Stream.of(quantity))
+        .flatMap(id -> measurands.find(id).stream())
+        .map(Measurand::spoken)
+        .filter(s -> s.dimension() == dimension)
+        .findFirst()
+        .orElseGet(() -> SpokenUnits.usual(dimension));
   }
 
   private static TargetRange target(YamlNode node, Optional<Dimension> dimension) {

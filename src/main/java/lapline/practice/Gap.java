@@ -47,29 +47,11 @@ public record Gap(List<Cell> cells) {
     return new String[] {label, numbers(), String.valueOf(first().coat())};
   }
 
-  /** The open numbers, runs of three and more drawn together: '2, 4–14'. */
   private String numbers() {
-    StringBuilder written = new StringBuilder();
-    for (int from = 0, to; from < cells.size(); from = to + 1) {
-      to = endOfRun(from);
-      written.append(from > 0 ? ", " : "").append(number(from));
-      if (to > from) {
-        written.append(to == from + 1 ? ", " : "–").append(number(to));
-      }
-    }
-    return written.toString();
+    return NumberRuns.of(cells.stream().map(Gap::number).toList());
   }
 
-  private int endOfRun(int from) {
-    int to = from;
-    while (to + 1 < cells.size() && number(to + 1) == number(to) + 1) {
-      to++;
-    }
-    return to;
-  }
-
-  private int number(int index) {
-    Cell cell = cells.get(index);
+  private static int number(Cell cell) {
     return cell.place() > 0 ? cell.place() : cell.coat();
   }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lapline.trade.measure.SpokenUnits;
 import lapline.trade.measure.TargetRange;
 import lapline.trade.measure.UnitSystem;
 
@@ -61,7 +62,11 @@ final class GunCardCheck {
         .or(
             () ->
                 PossibleTarget.problem(
-                    figure.id(), text, figure.possible(), figure.dimension(), units));
+                    figure.id(),
+                    text,
+                    figure.possible(),
+                    SpokenUnits.usual(figure.dimension()),
+                    units));
   }
 
   /** A figure that would be odd in the unit it was taken for was meant in another. */

@@ -78,6 +78,7 @@ public class KeepReadings {
         revision,
         cells,
         reading.problems(),
+        reading.questions(),
         List.copyOf(sorting.conflicts),
         List.copyOf(sorting.refused));
   }

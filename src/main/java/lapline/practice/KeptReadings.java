@@ -9,6 +9,7 @@ import java.util.List;
  * @param revision of the attempt, now
  * @param cells what was sent and kept, and what other windows changed meanwhile
  * @param problems everything that is wrong on the panel's record as it stands, cell by cell
+ * @param questions what is asked back about readings that count as they stand
  * @param conflicts readings not kept, because another window had changed the same place
  * @param refused readings not kept for another reason
  */
@@ -17,13 +18,18 @@ public record KeptReadings(
     long revision,
     List<KeptCell> cells,
     List<FieldProblem> problems,
+    List<FieldProblem> questions,
     List<Conflict> conflicts,
     List<FieldProblem> refused) {
 
   /**
    * @param understood the value as it was understood, in the person's units; empty where it was not
    */
-  public record KeptCell(String cell, String typed, long revision, String understood) {}
+  public record KeptCell(String cell, String typed, long revision, String understood) {
+    public KeptCell understoodAs(String words) {
+      return new KeptCell(cell, typed, revision, words);
+    }
+  }
 
   /** Two windows wrote different values at one place; the person chooses. */
   public record Conflict(String cell, String yours, String theirs, long revision) {}

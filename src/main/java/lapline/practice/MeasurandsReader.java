@@ -9,7 +9,10 @@ import java.util.Set;
 import lapline.content.YamlNode;
 import lapline.practice.Measurand.Option;
 import lapline.trade.measure.Dimension;
+import lapline.trade.measure.QuantityReader;
+import lapline.trade.measure.SpokenUnits;
 import lapline.trade.measure.TargetRange;
+import lapline.trade.measure.Unit;
 
 /** Reads {@code curriculum/measurands.yaml}. */
 final class MeasurandsReader {
@@ -51,7 +54,7 @@ final class MeasurandsReader {
         item.text("id"),
         item.text("label"),
         item.text("hint"),
-        dimension,
+        spoken(item, dimension),
         scope,
         between(item, scope),
         possible.least(),
@@ -60,6 +63,27 @@ final class MeasurandsReader {
         item.number("relative-uncertainty", 0),
         item.optionalText("uncertainty-source").orElse(""),
         options(item, dimension));
+  }
+
+  /** One unit for both systems, or 'm or ft': the metric one first. */
+  private static SpokenUnits spoken(YamlNode item, Dimension dimension) {
+    SpokenUnits usual = SpokenUnits.usual(dimension);
+    return item.at("shown-in").map(node -> spoken(node, usual)).orElse(usual);
+  }
+
+  private static SpokenUnits spoken(YamlNode node, SpokenUnits usual) {
+    String[] written = node.text().split(" or ", 2);
+    Optional<Unit> metric = Unit.spelt(written[0], usual.dimension());
+    Optional<Unit> us = Unit.spelt(written[written.length - 1], usual.dimension());
+    if (metric.isEmpty() || us.isEmpty() || metric.get().symbol().isEmpty()) {
+      node.problem(
+          "'" + node.text() + "' is no unit for this kind",
+          "write one of "
+              + QuantityReader.symbols(usual.dimension())
+              + ", or two such as 'm or ft'; leave 'shown-in' out for the usual ones");
+      return usual;
+    }
+    return new SpokenUnits(metric.get(), us.get());
   }
 
   private static boolean between(YamlNode item, Scope scope) {

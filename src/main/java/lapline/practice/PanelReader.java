@@ -4,12 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import lapline.practice.Measurand.Option;
 import lapline.trade.measure.Dimension;
+import lapline.trade.measure.Limits;
 import lapline.trade.measure.QuantityReader;
 import lapline.trade.measure.QuantityWriter;
 import lapline.trade.measure.ReadQuantity;
+import lapline.trade.measure.TargetRange;
+import lapline.trade.measure.Unit;
 import lapline.trade.measure.UnitSystem;
 
 /**
@@ -17,12 +21,15 @@ import lapline.trade.measure.UnitSystem;
  * record, and says what cannot be understood or cannot be true. Never throws on any text.
  */
 public final class PanelReader {
+  private final PracticeTask task;
   private final Measurands measurands;
   private final UnitSystem units;
   private final List<Reading> readings = new ArrayList<>();
   private final List<FieldProblem> problems = new ArrayList<>();
+  private final List<FieldProblem> questions = new ArrayList<>();
 
-  private PanelReader(Measurands measurands, UnitSystem units) {
+  private PanelReader(PracticeTask task, Measurands measurands, UnitSystem units) {
+    this.task = task;
     this.measurands = measurands;
     this.units = units;
   }
@@ -33,7 +40,7 @@ public final class PanelReader {
    */
   public static PanelReading read(
       PracticeTask task, Measurands measurands, Map<String, String> typed, UnitSystem units) {
-    PanelReader reader = new PanelReader(measurands, units);
+    PanelReader reader = new PanelReader(task, measurands, units);
     Map<String, String> left = new TreeMap<>(typed);
     left.values().removeIf(text -> text == null || text.isBlank());
     for (Cell cell : PanelCells.of(task, measurands)) {
@@ -47,7 +54,7 @@ public final class PanelReader {
             key -> reader.problems.add(new FieldProblem(key, "entry.no-such-place", List.of(key))));
     PanelEntry entry = PanelEntry.of(reader.readings);
     reader.problems.addAll(new ReadingsTogether(entry, units).problems());
-    return new PanelReading(entry, reader.problems);
+    return new PanelReading(entry, reader.problems, reader.questions);
   }
 
   private void take(Cell cell, String text) {
@@ -56,13 +63,20 @@ public final class PanelReader {
       takeChoice(cell, m, text);
       return;
     }
-    ReadQuantity read = QuantityReader.read(text, m.dimension(), units);
+    ReadQuantity read = QuantityReader.read(text, m.spoken(), units);
     if (read instanceof ReadQuantity.Understood understood) {
       takeValue(cell, m, text, understood.si());
     } else if (read instanceof ReadQuantity.NotUnderstood not) {
       String why = not.reason().name().toLowerCase(Locale.ROOT).replace('_', '-');
-      problems.add(new FieldProblem(cell.key(), "entry.reading." + why, not.args()));
+      problems.add(new FieldProblem(cell.key(), "entry.reading." + why, args(not, m)));
     }
+  }
+
+  /** What the reader found, and last how it is written in this field. */
+  private List<String> args(ReadQuantity.NotUnderstood not, Measurand m) {
+    List<String> args = new ArrayList<>(not.args());
+    args.add(ReadingExample.of(m, units));
+    return args;
   }
 
   private void takeChoice(Cell cell, Measurand m, String text) {
@@ -90,18 +104,26 @@ public final class PanelReader {
     if (!whole) {
       problems.add(FieldProblem.at(cell, "entry.reading.not-whole", text));
     } else if (value < m.possibleLeast() || value > m.possibleMost()) {
-      problems.add(impossible(cell, m, value));
+      problems.add(impossible(cell, m, text, value));
     } else {
-      readings.add(new Reading(cell, value, m.uncertaintyAt(value), text));
+      Reading reading = new Reading(cell, value, m.uncertaintyAt(value), text);
+      readings.add(reading);
+      OddReading.question(task, m, reading, TargetText.isBare(text), units)
+          .ifPresent(questions::add);
     }
   }
 
-  private FieldProblem impossible(Cell cell, Measurand m, double value) {
+  private FieldProblem impossible(Cell cell, Measurand m, String text, double value) {
     boolean below = value < m.possibleLeast();
-    return FieldProblem.at(
-        cell,
-        below ? "entry.reading.below-possible" : "entry.reading.above-possible",
-        QuantityWriter.write(value, m.dimension(), units),
-        QuantityWriter.write(below ? m.possibleLeast() : m.possibleMost(), m.dimension(), units));
+    TargetRange possible = new TargetRange(m.possibleLeast(), m.possibleMost());
+    Limits limits = Limits.of(possible, m.spoken(), units);
+    String key = below ? "entry.reading.below-possible" : "entry.reading.above-possible";
+    String shown = QuantityWriter.write(value, m.spoken(), units);
+    String limit = below ? limits.least() : limits.most();
+    Optional<Unit> meant =
+        TargetText.isBare(text) ? OddReading.meant(m, value, possible, units) : Optional.empty();
+    return meant
+        .map(u -> FieldProblem.at(cell, key + "-unit", shown, limit, text + "\u00a0" + u.symbol()))
+        .orElseGet(() -> FieldProblem.at(cell, key, shown, limit));
   }
 }

@@ -2,6 +2,7 @@ package lapline.practice;
 
 import java.util.List;
 import lapline.trade.measure.Dimension;
+import lapline.trade.measure.SpokenUnits;
 
 /**
  * A sentence still to be written out in a person's language and units: either a message key with
@@ -12,8 +13,30 @@ import lapline.trade.measure.Dimension;
  */
 public record Phrase(String key, String text, List<Arg> args) {
 
-  /** An argument: a word, or a quantity in SI that is shown in the person's units. */
-  public record Arg(String word, Double value, Double standardUncertainty, Dimension dimension) {}
+  /**
+   * An argument: a word, or a quantity in SI that is shown in the person's units.
+   *
+   * @param spoken the units it is spoken of in; null for the usual ones of the dimension
+   * @param end which end of a range the quantity is; null for a value
+   */
+  public record Arg(
+      String word,
+      Double value,
+      Double standardUncertainty,
+      Dimension dimension,
+      SpokenUnits spoken,
+      End end) {
+
+    public Arg {
+      spoken = spoken == null && dimension != null ? SpokenUnits.usual(dimension) : spoken;
+    }
+  }
+
+  /** An end of a range: what is wanted at the least, or at the most. */
+  public enum End {
+    LEAST,
+    MOST
+  }
 
   public static Phrase message(String key, Arg... args) {
     return new Phrase(key, "", List.of(args));
@@ -24,14 +47,23 @@ public record Phrase(String key, String text, List<Arg> args) {
   }
 
   public static Arg word(String word) {
-    return new Arg(word, null, null, null);
+    return new Arg(word, null, null, null, null, null);
   }
 
   public static Arg quantity(double value, Dimension dimension) {
-    return new Arg(null, value, null, dimension);
+    return new Arg(null, value, null, dimension, null, null);
   }
 
   public static Arg quantity(double value, double standardUncertainty, Dimension dimension) {
-    return new Arg(null, value, standardUncertainty, dimension);
+    return new Arg(null, value, standardUncertainty, dimension, null, null);
+  }
+
+  public static Arg quantity(double value, double standardUncertainty, SpokenUnits spoken) {
+    return new Arg(null, value, standardUncertainty, spoken.dimension(), spoken, null);
+  }
+
+  /** An end of a range, shown with the figures that decide. */
+  public static Arg limit(double value, End end, SpokenUnits spoken) {
+    return new Arg(null, value, null, spoken.dimension(), spoken, end);
   }
 }

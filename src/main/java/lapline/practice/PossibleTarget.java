@@ -5,8 +5,8 @@ import java.util.Optional;
 import lapline.practice.Criterion.Judged;
 import lapline.practice.quantity.PanelQuantities;
 import lapline.practice.quantity.PanelQuantity;
-import lapline.trade.measure.Dimension;
 import lapline.trade.measure.QuantityWriter;
+import lapline.trade.measure.SpokenUnits;
 import lapline.trade.measure.TargetRange;
 import lapline.trade.measure.UnitSystem;
 
@@ -38,7 +38,7 @@ final class PossibleTarget {
 
   /** Why a text is no target, or which of its limits cannot be; empty where all is well. */
   static Optional<FieldProblem> problem(
-      String field, String text, TargetRange possible, Dimension kind, UnitSystem units) {
+      String field, String text, TargetRange possible, SpokenUnits kind, UnitSystem units) {
     if (text.strip().length() > LONGEST) {
       return Optional.of(new FieldProblem(field, "targets.wrong.long", List.of("" + LONGEST)));
     }
@@ -49,7 +49,7 @@ final class PossibleTarget {
   }
 
   private static Optional<FieldProblem> beyond(
-      String field, TargetRange wanted, TargetRange possible, Dimension kind, UnitSystem units) {
+      String field, TargetRange wanted, TargetRange possible, SpokenUnits kind, UnitSystem units) {
     double low = wanted.hasLeast() ? wanted.least() : wanted.most();
     double high = wanted.hasMost() ? wanted.most() : wanted.least();
     if (low < possible.least()) {
@@ -61,7 +61,7 @@ final class PossibleTarget {
   }
 
   private static FieldProblem limit(
-      String field, String key, double typed, double possible, Dimension kind, UnitSystem units) {
+      String field, String key, double typed, double possible, SpokenUnits kind, UnitSystem units) {
     String wrong = QuantityWriter.write(typed, kind, units);
     return new FieldProblem(
         field, key, List.of(wrong, QuantityWriter.write(possible, kind, units)));

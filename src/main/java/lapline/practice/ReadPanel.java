@@ -93,7 +93,7 @@ public class ReadPanel {
   }
 
   private static String quantity(Reading reading, Measurand measurand, UnitSystem units) {
-    return QuantityWriter.write(reading.value(), measurand.dimension(), units);
+    return QuantityWriter.write(reading.value(), measurand.spoken(), units);
   }
 
   private static String option(Reading reading, Measurand measurand) {

@@ -11,8 +11,8 @@ import lapline.trade.measure.Dimension;
 import lapline.trade.measure.QuantityReader;
 import lapline.trade.measure.ReadQuantity;
 import lapline.trade.measure.ReadQuantity.Problem;
+import lapline.trade.measure.SpokenUnits;
 import lapline.trade.measure.TargetRange;
-import lapline.trade.measure.Unit;
 import lapline.trade.measure.UnitSystem;
 
 /**
@@ -41,12 +41,12 @@ public final class TargetText {
       Pattern.compile("[-‐‑‒–—−+\\d.,/\\s]*\\d[-‐‑‒–—−+\\d.,/\\s]*");
 
   private final String text;
-  private final Dimension dimension;
+  private final SpokenUnits spoken;
   private final UnitSystem assumed;
 
-  private TargetText(String text, Dimension dimension, UnitSystem assumed) {
+  private TargetText(String text, SpokenUnits spoken, UnitSystem assumed) {
     this.text = tidy(text);
-    this.dimension = dimension;
+    this.spoken = spoken;
     this.assumed = assumed;
   }
 
@@ -56,7 +56,12 @@ public final class TargetText {
    * @param assumed the unit system of numbers without a unit
    */
   public static ReadTarget understand(String text, Dimension dimension, UnitSystem assumed) {
-    return new TargetText(text, dimension, assumed).read();
+    return understand(text, SpokenUnits.usual(dimension), assumed);
+  }
+
+  /** As above, a number without a unit being in the one that is spoken of. */
+  static ReadTarget understand(String text, SpokenUnits spoken, UnitSystem assumed) {
+    return new TargetText(text, spoken, assumed).read();
   }
 
   /** The range of {@link #understand}; empty when the text is none. */
@@ -66,7 +71,11 @@ public final class TargetText {
 
   /** The text with the unit that was meant, so that it means the same to whoever reads it later. */
   public static String withUnit(String text, Dimension dimension, UnitSystem assumed) {
-    String symbol = isBare(tidy(text)) ? Unit.preferred(dimension, assumed).symbol() : "";
+    return withUnit(text, SpokenUnits.usual(dimension), assumed);
+  }
+
+  static String withUnit(String text, SpokenUnits spoken, UnitSystem assumed) {
+    String symbol = isBare(tidy(text)) ? spoken.in(assumed).symbol() : "";
     return symbol.isEmpty() ? tidy(text) : tidy(text) + " " + symbol;
   }
 
@@ -82,18 +91,18 @@ public final class TargetText {
   private ReadTarget read() {
     Matcher oneSided = ONE_SIDED.matcher(text);
     if (oneSided.matches()) {
-      return oneSided(oneSided.group(1) != null, quantity(oneSided.group(2), dimension));
+      return oneSided(oneSided.group(1) != null, quantity(oneSided.group(2), spoken));
     }
     Matcher about = ABOUT.matcher(text);
     if (about.matches()) {
-      return pair(about, stepDimension(), this::around);
+      return pair(about, step(), this::around);
     }
     Matcher range = RANGE.matcher(text);
     if (range.matches()) {
-      return pair(range, dimension, this::between);
+      return pair(range, spoken, this::between);
     }
     Matcher hyphen = HYPHEN.matcher(text);
-    return hyphen.matches() ? pair(hyphen, dimension, this::between) : noRange();
+    return hyphen.matches() ? pair(hyphen, spoken, this::between) : noRange();
   }
 
   private ReadTarget oneSided(boolean least, ReadQuantity limit) {
@@ -107,9 +116,9 @@ public final class TargetText {
   /** The unit may stand behind either number or both: {@code 24 psi ± 1}, {@code 24 ± 1 psi}. */
   private ReadTarget pair(
       Matcher both,
-      Dimension second,
+      SpokenUnits second,
       BiFunction<ReadQuantity.Understood, ReadQuantity.Understood, ReadTarget> together) {
-    ReadQuantity first = quantity(withUnitOf(both.group(1), both.group(2)), dimension);
+    ReadQuantity first = quantity(withUnitOf(both.group(1), both.group(2)), spoken);
     ReadQuantity other = quantity(withUnitOf(both.group(2), both.group(1)), second);
     if (first instanceof ReadQuantity.Understood a && other instanceof ReadQuantity.Understood b) {
       return together.apply(a, b);
@@ -130,17 +139,19 @@ public final class TargetText {
         : new Understood(new TargetRange(least.si(), most.si()));
   }
 
-  private Dimension stepDimension() {
-    return dimension == Dimension.TEMPERATURE ? Dimension.TEMPERATURE_DIFFERENCE : dimension;
+  private SpokenUnits step() {
+    return spoken.dimension() == Dimension.TEMPERATURE
+        ? SpokenUnits.usual(Dimension.TEMPERATURE_DIFFERENCE)
+        : spoken;
   }
 
   private ReadTarget noRange() {
     if (text.isEmpty()) {
       return problem("targets.wrong.empty", symbol());
     }
-    return quantity(text, dimension) instanceof ReadQuantity.Understood
+    return quantity(text, spoken) instanceof ReadQuantity.Understood
         ? problem("targets.wrong.one-value", text)
-        : refused(quantity(text, dimension));
+        : refused(quantity(text, spoken));
   }
 
   private ReadTarget refused(ReadQuantity quantity) {
@@ -157,7 +168,7 @@ public final class TargetText {
   }
 
   private String symbol() {
-    String symbol = Unit.preferred(dimension, assumed).symbol();
+    String symbol = spoken.in(assumed).symbol();
     return symbol.isEmpty() ? "" : "\u00a0" + symbol;
   }
 
@@ -167,7 +178,7 @@ public final class TargetText {
     return number.matches(".*[\\d¼½¾]") && unit.matches() ? number + " " + unit.group(1) : number;
   }
 
-  private ReadQuantity quantity(String typed, Dimension kind) {
+  private ReadQuantity quantity(String typed, SpokenUnits kind) {
     return QuantityReader.read(typed, kind, assumed);
   }
 

@@ -11,7 +11,6 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import lapline.people.NotFoundException;
 import lapline.people.Person;
-import lapline.trade.measure.TargetRange;
 
 /**
  * The targets a panel is held against: the task file's, unless the workshop's data sheet says
@@ -62,7 +61,7 @@ public class TargetsInForce {
   }
 
   private static Criterion with(Person by, Criterion criterion, String typed, String source) {
-    Optional<TargetRange> range = TargetText.read(typed, criterion.dimension(), by.units());
-    return range.map(r -> criterion.withTarget(r, source)).orElse(criterion);
+    ReadTarget read = TargetText.understand(typed, criterion.spoken(), by.units());
+    return read.asRange().map(r -> criterion.withTarget(r, source)).orElse(criterion);
   }
 }

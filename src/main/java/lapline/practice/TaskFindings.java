@@ -6,6 +6,7 @@ import java.util.Optional;
 import lapline.practice.PanelScore.Finding;
 import lapline.practice.PanelScore.Result;
 import lapline.practice.PanelScore.Rival;
+import lapline.practice.Phrase.End;
 import lapline.practice.PracticeTask.FindingRule;
 import lapline.trade.measure.TargetRange;
 import lapline.trade.measure.Verdict;
@@ -73,7 +74,7 @@ final class TaskFindings {
     return Phrase.message(
         low ? "score.evidence.low" : "score.evidence.high",
         Phrase.word(r.criterion().label()),
-        Phrase.quantity(r.value(), r.standardUncertainty(), r.criterion().dimension()),
-        Phrase.quantity(limit, r.criterion().dimension()));
+        Phrase.quantity(r.value(), r.standardUncertainty(), r.criterion().spoken()),
+        Phrase.limit(limit, low ? End.LEAST : End.MOST, r.criterion().spoken()));
   }
 }

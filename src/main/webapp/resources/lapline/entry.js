@@ -293,7 +293,8 @@
     const room = roomFrom(field);
     const wide = Math.max(...block.map(r => r.length));
     if (block.length > room.length || wide > room[0].length) {
-      return tell(say(says.pasteMany, block.length, wide, room.length, room[0].length));
+      const saying = fromTheTop(field) ? says.pasteManyTop : says.pasteMany;
+      return tell(say(saying, block.length, wide, room.length, room[0].length));
     }
     const placed = block.flatMap((line, r) => line.map((value, c) => [room[r][c], value.trim()]));
     // a block may have a free row for the first pass, which has no step before it
@@ -307,6 +308,13 @@
     saved.textContent = say(says.pasted, taken.length);
   }
 
+  /** Whether there is nothing above or before it where a block could begin instead. */
+  function fromTheTop(field) {
+    const cell = field.closest('td');
+    if (!cell) return field.closest('.singly').querySelector('[data-cell]') === field;
+    return cell.cellIndex === 1 && column(Array.from(cell.closest('tbody').rows), 1)[0] === field;
+  }
+
   /** The fields from this one to the right and down; outside a table, the single fields below. */
   function roomFrom(field) {
     const cell = field.closest('td');
@@ -318,6 +326,26 @@
     return rows.slice(rows.indexOf(cell.parentNode)).map(row =>
       Array.from(row.cells).slice(cell.cellIndex).map(fieldIn));
   }
+
+  // --- the same for all that is still open ------------------------------------------------------
+
+  function chooseRest(press) {
+    const rows = document.getElementById('grid-' + press.dataset.grid).tBodies[0].rows;
+    const open = column(Array.from(rows), Number(press.dataset.column)).filter(f => !f.value);
+    open.forEach(f => {
+      f.value = press.dataset.rest;
+      typed(f);
+      lightFilled(f);
+    });
+    saved.textContent = open.length
+      ? say(says.rest, open.length, press.textContent.trim()) : says.restNone;
+  }
+
+  form.querySelectorAll('.rest').forEach(line => { line.hidden = false; });
+  form.addEventListener('click', e => {
+    const press = e.target.closest('[data-rest][data-grid]');
+    if (press) chooseRest(press);
+  });
 
   // --- scoring waits for what is on its way -----------------------------------------------------
 

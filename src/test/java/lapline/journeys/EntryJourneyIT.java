@@ -123,7 +123,8 @@ class EntryJourneyIT extends AtThePanel {
     assertThat(text())
         .contains("160 µm")
         .contains("“much” is not a reading")
-        .contains("2 values have no place on this panel");
+        .contains("2 values have no place on this panel and are left out: rows 3")
+        .contains("1 value is not understood: row 2");
     press("mapping:take");
     untilText("4 readings taken from the file");
     assertThat(value("r-film-after-at1")).isEqualTo("6,3 mil");

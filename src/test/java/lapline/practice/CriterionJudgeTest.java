@@ -37,7 +37,10 @@ class CriterionJudgeTest {
     WrittenPanel panel = judging("gun-pressure", "150 to 180 kPa", "mean", "9 kPa");
     Result near = result(panel.put("gun-pressure", "178 kPa"));
     assertThat(near.verdict()).isEqualTo(Verdict.DOUBTFUL);
-    assertThat(near.advice().key()).isEqualTo("score.advice.near-limit");
+    assertThat(near.advice().key()).isEqualTo("score.advice.sure-most");
+    assertThat(near.advice().args().get(0).value())
+        .as("180 kPa less the guard band of 1.645 × 3 kPa; JCGM 106:2012, 8.3.2")
+        .isCloseTo(175065, within(5.0));
     assertThat(result(panel.put("gun-pressure", "190 kPa")).verdict()).isEqualTo(Verdict.MISSED);
   }
 

@@ -12,6 +12,8 @@ import lapline.content.Problems;
 import lapline.content.YamlFile;
 import lapline.content.YamlNode;
 import lapline.trade.measure.Dimension;
+import lapline.trade.measure.SpokenUnits;
+import lapline.trade.measure.Unit;
 import org.junit.jupiter.api.Test;
 
 class MeasurandsReaderTest {
@@ -60,6 +62,20 @@ class MeasurandsReaderTest {
         .asString()
         .contains(said);
     assertThat(problems(GOOD.replace("scope: panel", "scope: pass\n    between: yes"))).isEmpty();
+  }
+
+  @Test
+  void a_quantity_says_in_which_unit_people_speak_of_it() {
+    assertThat(problems(GOOD.replace("scope: panel", "scope: panel\n    shown-in: °F"))).isEmpty();
+    assertThat(read.get(0).spoken()).isEqualTo(new SpokenUnits(Unit.FAHRENHEIT, Unit.FAHRENHEIT));
+    read.clear();
+    assertThat(problems(GOOD.replace("scope: panel", "scope: panel\n    shown-in: °C or K")))
+        .isEmpty();
+    assertThat(read.get(0).spoken()).isEqualTo(new SpokenUnits(Unit.CELSIUS, Unit.KELVIN));
+    assertThat(problems(GOOD.replace("scope: panel", "scope: panel\n    shown-in: min")))
+        .singleElement()
+        .asString()
+        .contains("measurands.yaml:7: 'min' is no unit for this kind; write one of °C, °F, K");
   }
 
   @Test

@@ -78,8 +78,80 @@ class PanelReaderTest {
             Map.of("gun-pressure", "24", "film-after.at1", "900"),
             UnitSystem.US);
     assertThat(us.entry().of("gun-pressure").get(0).value()).isCloseTo(165474, within(1.0));
-    assertThat(us.problems()).extracting(FieldProblem::key).containsExactly(ABOVE);
-    assertThat(us.problems().get(0).args()).allMatch(said -> said.endsWith("mil"));
+    assertThat(us.problems()).extracting(FieldProblem::key).containsExactly(ABOVE + "-unit");
+    assertThat(us.problems().get(0).args().subList(0, 2)).allMatch(said -> said.endsWith("mil"));
+    assertThat(us.problems().get(0).args()).last().isEqualTo("900\u00a0µm");
+  }
+
+  @Test
+  void a_bare_number_is_in_the_unit_of_its_field() {
+    assertThat(bare("preparing/flat-panel", "work-time", "42", UnitSystem.US)).isEqualTo(2520);
+    assertThat(bare("masking/hatch-lid-aperture", "tape-used", "8", UnitSystem.METRIC))
+        .isEqualTo(8);
+    assertThat(bare("coverage/spray-out-card", "flash.c2", "10", UnitSystem.METRIC)).isEqualTo(600);
+    assertThat(bare("coverage/spray-out-card", "tip-size", "1.3", UnitSystem.US))
+        .isCloseTo(0.0013, within(1e-12));
+  }
+
+  private static double bare(String taskId, String cell, String typed, UnitSystem units) {
+    PracticeTask task = WrittenPanel.COURSE.find(taskId).orElseThrow();
+    PanelReading reading =
+        PanelReader.read(task, WrittenPanel.COURSE.measurands(), Map.of(cell, typed), units);
+    assertThat(reading.problems()).isEmpty();
+    return reading.entry().at(Cell.of(cell)).orElseThrow().value();
+  }
+
+  @Test
+  void a_number_that_makes_sense_in_another_unit_only_is_asked_about_and_counts() {
+    PracticeTask card = WrittenPanel.COURSE.find("coverage/spray-out-card").orElseThrow();
+    PanelReading odd =
+        PanelReader.read(
+            card,
+            WrittenPanel.COURSE.measurands(),
+            Map.of("gun-pressure", "20", "flash.c2", "600", "distance-middle.c1.p1", "5"),
+            UnitSystem.METRIC);
+    assertThat(odd.entry().at(Cell.panel("gun-pressure")).orElseThrow().value()).isEqualTo(20e3);
+    assertThat(odd.questions())
+        .extracting(q -> q.cell() + " " + q.key() + " " + q.args())
+        .contains("gun-pressure entry.question.unit [20\u00a0kPa, psi, 20\u00a0psi]")
+        .contains("flash.c2 entry.question.unit [10\u00a0h, s, 600\u00a0s]");
+  }
+
+  @Test
+  void what_is_near_the_target_or_written_with_its_unit_is_not_asked_about() {
+    assertThat(asked("gun-pressure", "135")).isEmpty();
+    assertThat(asked("gun-pressure", "40 kPa")).isEmpty();
+    assertThat(asked("flash.c2", "4")).isEmpty();
+    assertThat(asked("gun-pressure", "3 kPa"))
+        .as("but so far off, the number itself is doubted")
+        .containsExactly("entry.question.far");
+  }
+
+  private static List<String> asked(String cell, String typed) {
+    PracticeTask card = WrittenPanel.COURSE.find("coverage/spray-out-card").orElseThrow();
+    return PanelReader.read(
+            card, WrittenPanel.COURSE.measurands(), Map.of(cell, typed), UnitSystem.METRIC)
+        .questions()
+        .stream()
+        .map(FieldProblem::key)
+        .toList();
+  }
+
+  @Test
+  void an_example_fits_its_field() {
+    assertThat(example("preparing/flat-panel", "grit.s1", "-5")).isEqualTo("P600");
+    assertThat(example("preparing/flat-panel", "work-time", "long")).isEqualTo("25 min");
+    assertThat(example("coverage/spray-out-card", "tip-size", "small")).isEqualTo("1.3 mm");
+  }
+
+  private static String example(String taskId, String cell, String typed) {
+    PracticeTask task = WrittenPanel.COURSE.find(taskId).orElseThrow();
+    FieldProblem problem =
+        PanelReader.read(
+                task, WrittenPanel.COURSE.measurands(), Map.of(cell, typed), UnitSystem.METRIC)
+            .problems()
+            .get(0);
+    return problem.args().get(problem.args().size() - 1);
   }
 
   @Test

@@ -24,7 +24,7 @@ class RecordGapsTest {
   }
 
   private static List<FieldProblem> problems(WrittenPanel panel) {
-    PanelReading reading = new PanelReading(panel.entry(), List.of());
+    PanelReading reading = new PanelReading(panel.entry(), List.of(), List.of());
     return READ.problemsBeforeScoring(panel.task(), reading);
   }
 

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import lapline.exchange.readings.ColumnChoices;
 import lapline.exchange.readings.ColumnUse;
 import lapline.exchange.readings.PlacedReadings;
@@ -17,15 +18,20 @@ import lapline.practice.FieldProblem;
 import lapline.practice.FindAttempts;
 import lapline.practice.KeptReading;
 import lapline.practice.Measurand;
+import lapline.practice.NumberRuns;
 import lapline.practice.PanelReading;
 import lapline.practice.PracticeTask;
 import lapline.practice.PracticeTasks;
 import lapline.practice.ReadPanel;
+import lapline.practice.Scope;
 
 /** Works out what a file would write down, without writing it. */
 @RequestScoped
 public class PreviewFile {
   private static final int ROWS = 8;
+
+  /** More rows with something wrong than these are better mended in the file. */
+  private static final int MOST_ROWS = 40;
 
   private ReadPanel read;
   private PracticeTasks tasks;
@@ -85,8 +91,24 @@ public class PreviewFile {
         taken.stream().map(c -> label(uses.get(c))).toList(),
         rows(table, placed, taken, understood, problems),
         replaced(by, attempt, placed),
-        placed.astray().size(),
-        problems.size());
+        inTurn(uses),
+        told(placed.astray()),
+        told(placed.with(problems.keySet())));
+  }
+
+  /** Whether a reading is taken at places, and no column says at which. */
+  private boolean inTurn(List<ColumnUse> uses) {
+    boolean atPlaces =
+        uses.stream()
+            .filter(u -> u.kind() == ColumnUse.Kind.READING)
+            .flatMap(u -> tasks.measurands().find(u.measurand()).stream())
+            .anyMatch(m -> m.scope() == Scope.PLACE || m.scope() == Scope.COAT_PLACE);
+    return atPlaces && uses.stream().noneMatch(u -> u.kind() == ColumnUse.Kind.PLACE);
+  }
+
+  private static FilePreview.Told told(List<PlacedReadings.At> values) {
+    List<Integer> rows = values.stream().map(at -> at.row() + 1).distinct().sorted().toList();
+    return new FilePreview.Told(values.size(), NumberRuns.of(rows));
   }
 
   private int replaced(Person by, Attempt attempt, PlacedReadings placed) {
@@ -109,7 +131,13 @@ public class PreviewFile {
       List<Integer> taken,
       Map<String, String> understood,
       Map<String, String> problems) {
-    return IntStream.range(0, Math.min(ROWS, table.rows().size()))
+    IntStream toLookAt =
+        Stream.concat(placed.astray().stream(), placed.with(problems.keySet()).stream())
+            .mapToInt(PlacedReadings.At::row);
+    return IntStream.concat(IntStream.range(0, Math.min(ROWS, table.rows().size())), toLookAt)
+        .sorted()
+        .distinct()
+        .limit(MOST_ROWS)
         .mapToObj(
             r ->
                 new FilePreview.Row(

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -27,6 +28,14 @@ public record PlacedReadings(Map<String, String> typed, Map<At, String> cells, L
 
   /** One value of the file; both counted from 0. */
   public record At(int row, int column) {}
+
+  /** Where in the file the values of these cells stand, row by row. */
+  public List<At> with(Set<String> keys) {
+    return cells.entrySet().stream()
+        .filter(e -> keys.contains(e.getValue()))
+        .map(Map.Entry::getKey)
+        .toList();
+  }
 
   /** Puts every value of a file where its row and the uses of the columns say. */
   public static PlacedReadings of(

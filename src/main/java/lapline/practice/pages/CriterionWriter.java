@@ -40,7 +40,7 @@ public final class CriterionWriter {
     }
     return choice(criterion)
         .map(m -> named(m, criterion.target()::contains))
-        .orElseGet(() -> words.range(criterion.target(), criterion.dimension()));
+        .orElseGet(() -> words.range(criterion.target(), criterion.spoken()));
   }
 
   public String value(Criterion criterion, double si, double standardUncertainty) {
@@ -53,7 +53,7 @@ public final class CriterionWriter {
     return choice(criterion)
         .map(m -> named(m, option -> option == si))
         .filter(name -> !name.isEmpty())
-        .orElseGet(() -> words.quantity(si, standardUncertainty, criterion.dimension()));
+        .orElseGet(() -> words.quantity(si, standardUncertainty, criterion.spoken()));
   }
 
   private static boolean isRule(Criterion criterion) {

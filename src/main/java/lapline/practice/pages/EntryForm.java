@@ -3,6 +3,7 @@ package lapline.practice.pages;
 import static java.util.stream.Collectors.joining;
 
 import java.util.List;
+import lapline.practice.Measurand;
 
 /**
  * The record of a panel as fields to fill in: sections, in them blocks of single fields or tables.
@@ -21,7 +22,8 @@ public record EntryForm(List<Section> sections) {
 
   public List<Field> fields() {
     return sections.stream()
-        .flatMap(s -> s.blocks().stream())
+        .flatMap(s -> s.parts().stream())
+        .flatMap(p -> p.blocks().stream())
         .flatMap(b -> b.rows().stream())
         .flatMap(r -> r.fields().stream())
         .filter(Field::isAsked)
@@ -33,10 +35,14 @@ public record EntryForm(List<Section> sections) {
     return fields().stream().filter(f -> f.key().equals(key)).findFirst().orElse(null);
   }
 
+  public record Section(String id, String title, String note, List<Part> parts) {}
+
   /**
-   * @param drawn whether its readings are taken at places, so that the drawing helps
+   * Blocks one below the other.
+   *
+   * @param drawn whether their readings are taken at places, so that the drawing stands beside them
    */
-  public record Section(String id, String title, String note, boolean drawn, List<Block> blocks) {}
+  public record Part(boolean drawn, List<Block> blocks) {}
 
   /**
    * Fields that belong together.
@@ -58,13 +64,41 @@ public record EntryForm(List<Section> sections) {
       return columns.stream().filter(c -> !c.hint().isBlank()).limit(sameHint() ? 1 : 99).toList();
     }
 
+    /**
+     * Whether a phone is too narrow for its columns, so that each row becomes a block of its own.
+     */
+    public boolean stacks() {
+      return columns.size() > 2;
+    }
+
+    /** Columns of choices, of which the same can be said of all places that are still open. */
+    public List<Column> choices() {
+      return columns.stream().filter(c -> !c.choices().isEmpty()).toList();
+    }
+
     /** The coats of one measurand have one hint between them. */
     private boolean sameHint() {
       return columns.stream().map(Column::hint).distinct().count() == 1;
     }
   }
 
-  public record Column(String label, String unit, String hint) {}
+  /**
+   * @param number its place among the columns, from 1, the rows' heads not counted
+   * @param needed how much of it there is no score without, in words; empty where it may stay open
+   * @param choices what can be chosen; empty where something is measured
+   */
+  public record Column(
+      int number,
+      String label,
+      String unit,
+      String hint,
+      String needed,
+      List<Measurand.Option> choices) {
+
+    public String head() {
+      return label + EntryFormWriter.inBrackets(unit);
+    }
+  }
 
   /**
    * @param place number of the reading place; 0 for none

@@ -12,7 +12,6 @@ import lapline.practice.PanelCells;
 import lapline.practice.PanelOutline;
 import lapline.practice.PracticeTask;
 import lapline.practice.Scope;
-import lapline.trade.measure.Unit;
 import lapline.trade.measure.UnitSystem;
 
 /**
@@ -52,7 +51,7 @@ final class EntryFormWriter {
 
   EntryForm form() {
     List<EntryForm.Section> sections =
-        task.sections().stream().map(this::section).filter(s -> !s.blocks().isEmpty()).toList();
+        task.sections().stream().map(this::section).filter(s -> !s.parts().isEmpty()).toList();
     return new EntryForm(sections);
   }
 
@@ -66,9 +65,20 @@ final class EntryFormWriter {
       blocks.addAll(blocks(section.id() + "-" + blocks.size(), run));
     }
     blocks.removeIf(b -> b.rows().isEmpty());
-    boolean drawn =
-        asked.stream().anyMatch(a -> a.scope() == Scope.PLACE || a.scope() == Scope.COAT_PLACE);
-    return new EntryForm.Section(section.id(), section.title(), section.note(), drawn, blocks);
+    return new EntryForm.Section(section.id(), section.title(), section.note(), parts(blocks));
+  }
+
+  /** What is read at places stands beside the drawing, what is not does not. */
+  private static List<EntryForm.Part> parts(List<EntryForm.Block> blocks) {
+    List<EntryForm.Part> parts = new ArrayList<>();
+    for (EntryForm.Block block : blocks) {
+      boolean drawn = block.rows().stream().anyMatch(r -> r.place() > 0);
+      if (parts.isEmpty() || parts.get(parts.size() - 1).drawn() != drawn) {
+        parts.add(new EntryForm.Part(drawn, new ArrayList<>()));
+      }
+      parts.get(parts.size() - 1).blocks().add(block);
+    }
+    return parts;
   }
 
   /** Neighbours that can share a table: read as often, at the same places or steps. */
@@ -136,7 +146,7 @@ final class EntryFormWriter {
                   .map(a -> field(a, Cell.pass(a.measurand().id(), coat, pass), where))
                   .toList()));
     }
-    return table(id, coat(coat), "entry.pass", run, rows);
+    return table(id, coat(coat), "entry.pass", run, rows, coat);
   }
 
   private EntryForm.Block places(String id, List<Asked> run) {
@@ -151,7 +161,7 @@ final class EntryFormWriter {
                             .map(a -> field(a, Cell.place(a.measurand().id(), n), place(n)))
                             .toList()))
             .toList();
-    return table(id, "", "entry.place", run, rows);
+    return table(id, "", "entry.place", run, rows, 0);
   }
 
   private EntryForm.Block placesByCoat(String id, Asked a) {
@@ -171,8 +181,7 @@ final class EntryFormWriter {
                                         words.say("entry.coat-place", c, n)))
                             .toList()))
             .toList();
-    List<EntryForm.Column> columns =
-        coats().map(c -> new EntryForm.Column(coat(c), unit(a), a.measurand().hint())).toList();
+    List<EntryForm.Column> columns = coats().map(c -> column(c, a, coat(c), c)).toList();
     return new EntryForm.Block(
         id, a.measurand().label(), true, words.get("entry.place"), columns, rows);
   }
@@ -189,16 +198,34 @@ final class EntryFormWriter {
               0,
               run.stream().map(a -> field(a, Cell.step(a.measurand().id(), step), name)).toList()));
     }
-    return table(id, "", "entry.step", run, rows);
+    return table(id, "", "entry.step", run, rows, 0);
   }
 
   private EntryForm.Block table(
-      String id, String title, String corner, List<Asked> run, List<EntryForm.Row> rows) {
-    List<EntryForm.Column> columns =
-        run.stream()
-            .map(a -> new EntryForm.Column(a.measurand().label(), unit(a), a.measurand().hint()))
-            .toList();
+      String id, String title, String corner, List<Asked> run, List<EntryForm.Row> rows, int coat) {
+    List<EntryForm.Column> columns = new ArrayList<>();
+    for (Asked a : run) {
+      columns.add(column(columns.size() + 1, a, a.measurand().label(), coat));
+    }
     return new EntryForm.Block(id, title, true, words.get(corner), columns, rows);
+  }
+
+  private EntryForm.Column column(int number, Asked a, String label, int coat) {
+    Measurand m = a.measurand();
+    return new EntryForm.Column(number, label, unit(a), m.hint(), needed(a, coat), m.options());
+  }
+
+  private String needed(Asked asked, int coat) {
+    if (!isNeeded(asked, coat)) {
+      return "";
+    }
+    int places = asked.field().placesNeeded();
+    return places > 0 ? words.say("entry.needed.at", places) : words.get("entry.needed");
+  }
+
+  /** A coat that need not be sprayed need not be read. */
+  private boolean isNeeded(Asked asked, int coat) {
+    return asked.field().required() && coat <= task.coatsNeeded();
   }
 
   private static EntryForm.Row row(String head, int place, List<EntryForm.Field> fields) {
@@ -218,7 +245,7 @@ final class EntryFormWriter {
         label,
         unit,
         m.hint(),
-        asked.field().required(),
+        isNeeded(asked, cell.coat()),
         cell.place(),
         typed,
         values.revision(cell.key()),
@@ -234,7 +261,7 @@ final class EntryFormWriter {
   }
 
   private String unit(Asked asked) {
-    return Unit.preferred(asked.measurand().dimension(), units).symbol();
+    return asked.measurand().spoken().in(units).symbol();
   }
 
   private String coat(int coat) {

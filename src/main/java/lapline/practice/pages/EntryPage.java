@@ -163,7 +163,8 @@ public class EntryPage {
           new EntryValues(kept, read.understood(reading.entry(), units()))
               .withTyped(notKept)
               .withProblems(problems, words)
-              .withProblems(reading.problems(), words);
+              .withProblems(reading.problems(), words)
+              .withQuestions(reading.questions(), words);
       form = new EntryFormWriter(getTask(), tasks.measurands(), units(), values, words).form();
     }
     return form;

@@ -13,6 +13,7 @@ final class EntryValues {
   private final Map<String, Long> revisions = new HashMap<>();
   private final Map<String, String> understood;
   private final Map<String, String> problems = new HashMap<>();
+  private final Map<String, String> questions = new HashMap<>();
 
   EntryValues(List<KeptReading> kept, Map<String, String> understood) {
     for (KeptReading reading : kept) {
@@ -35,6 +36,12 @@ final class EntryValues {
     return this;
   }
 
+  /** Asks back at the field; the reading counts all the same. */
+  EntryValues withQuestions(List<FieldProblem> asked, Messages words) {
+    asked.forEach(q -> questions.put(q.cell(), words.say(q.key(), q.args().toArray())));
+    return this;
+  }
+
   String typed(String cell) {
     return typed.getOrDefault(cell, "");
   }
@@ -44,7 +51,9 @@ final class EntryValues {
   }
 
   String understood(String cell) {
-    return problems.containsKey(cell) ? "" : understood.getOrDefault(cell, "");
+    return problems.containsKey(cell)
+        ? ""
+        : questions.getOrDefault(cell, understood.getOrDefault(cell, ""));
   }
 
   String problem(String cell) {

@@ -6,9 +6,10 @@ import lapline.pages.Messages;
 import lapline.practice.Cell;
 import lapline.practice.Phrase;
 import lapline.trade.measure.Dimension;
+import lapline.trade.measure.Limits;
 import lapline.trade.measure.QuantityWriter;
+import lapline.trade.measure.SpokenUnits;
 import lapline.trade.measure.TargetRange;
-import lapline.trade.measure.Unit;
 import lapline.trade.measure.UnitSystem;
 
 /** Writes what the numbers say in one person's words and units. */
@@ -49,11 +50,19 @@ public final class PhraseWriter {
     return QuantityWriter.write(si, dimension, units);
   }
 
+  public String quantity(double si, SpokenUnits spoken) {
+    return QuantityWriter.write(si, spoken, units);
+  }
+
   /** The value with its expanded uncertainty (k = 2). */
   public String quantity(double si, double standardUncertainty, Dimension dimension) {
+    return quantity(si, standardUncertainty, SpokenUnits.usual(dimension));
+  }
+
+  public String quantity(double si, double standardUncertainty, SpokenUnits spoken) {
     return standardUncertainty > 0
-        ? QuantityWriter.write(si, standardUncertainty, dimension, units)
-        : quantity(si, dimension);
+        ? QuantityWriter.write(si, standardUncertainty, spoken, units)
+        : quantity(si, spoken);
   }
 
   /** The value's figures alone, for a drawing whose legend says the unit. */
@@ -62,39 +71,39 @@ public final class PhraseWriter {
   }
 
   public String unit(Dimension dimension) {
-    return Unit.preferred(dimension, units).symbol();
+    return unit(SpokenUnits.usual(dimension));
+  }
+
+  public String unit(SpokenUnits spoken) {
+    return spoken.in(units).symbol();
   }
 
   public String range(TargetRange range, Dimension dimension) {
+    return range(range, SpokenUnits.usual(dimension));
+  }
+
+  public String range(TargetRange range, SpokenUnits spoken) {
+    Limits limits = Limits.of(range, spoken, units);
     if (range.hasLeast() && range.hasMost()) {
-      return closed(range, dimension);
+      return closed(range, limits);
     }
-    if (dimension == Dimension.COUNT && range.most() == 0) {
+    if (spoken.dimension() == Dimension.COUNT && range.most() == 0) {
       return say("drawing.range.none");
     }
     if (range.hasLeast()) {
-      return say("drawing.range.least", quantity(range.least(), dimension));
+      return say("drawing.range.least", limits.least());
     }
-    return range.hasMost()
-        ? say("drawing.range.most", quantity(range.most(), dimension))
-        : say("drawing.range.open");
+    return range.hasMost() ? say("drawing.range.most", limits.most()) : say("drawing.range.open");
   }
 
-  private String closed(TargetRange range, Dimension dimension) {
+  private String closed(TargetRange range, Limits limits) {
     if (range.least() == range.most()) {
-      return quantity(range.least(), dimension);
+      return limits.most();
     }
     if (range.least() == -range.most()) {
-      return say("drawing.range.around", quantity(range.most(), dimension));
+      return say("drawing.range.around", limits.most());
     }
-    return say("drawing.range.both", lowerEnd(range, dimension), quantity(range.most(), dimension));
-  }
-
-  /** Times and long lengths may be written in two units, so each end says its own. */
-  private String lowerEnd(TargetRange range, Dimension dimension) {
-    return QuantityWriter.hasOwnUnit(range.most(), dimension, units)
-        ? quantity(range.least(), dimension)
-        : figure(range.least(), dimension);
+    return say("drawing.range.both", limits.leastBesideMost(), limits.most());
   }
 
   /** Where a reading stands: 'coat 2, pass 3'; empty for the whole panel. */
@@ -121,8 +130,18 @@ public final class PhraseWriter {
       // a sentence chooses between one and many by the number itself
       return Math.round(arg.value());
     }
+    if (arg.end() != null) {
+      return limit(arg);
+    }
     return arg.standardUncertainty() == null
-        ? quantity(arg.value(), arg.dimension())
-        : quantity(arg.value(), arg.standardUncertainty(), arg.dimension());
+        ? quantity(arg.value(), arg.spoken())
+        : quantity(arg.value(), arg.standardUncertainty(), arg.spoken());
+  }
+
+  private String limit(Phrase.Arg arg) {
+    return switch (arg.end()) {
+      case LEAST -> Limits.of(TargetRange.atLeast(arg.value()), arg.spoken(), units).least();
+      case MOST -> Limits.of(TargetRange.atMost(arg.value()), arg.spoken(), units).most();
+    };
   }
 }

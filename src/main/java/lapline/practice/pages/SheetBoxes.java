@@ -14,7 +14,6 @@ import lapline.practice.PanelOutline;
 import lapline.practice.PracticeTask;
 import lapline.practice.PracticeTask.Field;
 import lapline.practice.Scope;
-import lapline.trade.measure.Dimension;
 
 /** Every box that a task's record has, section by section, by how often the thing is read. */
 final class SheetBoxes {
@@ -146,8 +145,7 @@ final class SheetBoxes {
    */
   private String label(Field field) {
     Measurand m = measurands.apply(field.measurand());
-    String unit =
-        isLongTime(m) ? words.say("practice-sheet.time-units") : words.unit(m.dimension());
+    String unit = words.unit(m.spoken());
     String inWhat =
         m.options().isEmpty()
             ? unit
@@ -155,10 +153,5 @@ final class SheetBoxes {
     return (field.required() ? "• " : "")
         + m.label()
         + (inWhat.isEmpty() ? "" : " (" + inWhat + ")");
-  }
-
-  /** A wait or a job is written in minutes or seconds, each with its unit; a stroke in seconds. */
-  private static boolean isLongTime(Measurand m) {
-    return m.dimension() == Dimension.DURATION && m.possibleMost() > 600;
   }
 }

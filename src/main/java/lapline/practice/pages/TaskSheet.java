@@ -15,6 +15,7 @@ import lapline.pages.drawing.Tone;
 import lapline.practice.Criterion;
 import lapline.practice.Measurand;
 import lapline.practice.PracticeTask;
+import lapline.practice.PracticeTask.Field;
 import lapline.trade.measure.Dimension;
 
 /**
@@ -186,6 +187,10 @@ public final class TaskSheet {
                   Align.END,
                   criteria.target(c))
               .strong());
+    }
+    if (task.sections().stream().flatMap(s -> s.fields().stream()).anyMatch(Field::required)) {
+      column.gap(0.8);
+      column.quiet(words.say("practice-sheet.needed"));
     }
   }
 }

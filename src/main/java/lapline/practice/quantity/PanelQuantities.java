@@ -23,12 +23,14 @@ public final class PanelQuantities {
   static {
     List.of(
             new PanelQuantity(
-                "distance-mean", Dimension.LENGTH, 0.01, 0.6, GunQuantities::distanceMean),
+                    "distance-mean", Dimension.LENGTH, 0.01, 0.6, GunQuantities::distanceMean)
+                .like("distance-middle", "distance-start", "distance-end"),
             new PanelQuantity(
                 "distance-drift", Dimension.LENGTH, -0.5, 0.5, GunQuantities::distanceDrift),
             new PanelQuantity("stroke-speed", Dimension.SPEED, 0.01, 5, GunQuantities::strokeSpeed),
             new PanelQuantity("overlap", Dimension.SHARE, 0, 1, GunQuantities::overlap),
-            new PanelQuantity("flash-time", Dimension.DURATION, 0, 43200, FlashTimes::of),
+            new PanelQuantity("flash-time", Dimension.DURATION, 0, 43200, FlashTimes::of)
+                .like("flash"),
             new PanelQuantity("mix-ratio", Dimension.SHARE, -1, 1, MixQuantities::ratio),
             new PanelQuantity(
                 "dew-margin",
@@ -36,7 +38,8 @@ public final class PanelQuantities {
                 0,
                 50,
                 ClimateQuantities::dewMargin),
-            new PanelQuantity("wet-film-mean", Dimension.FILM, 1e-6, 1e-3, FilmQuantities::wetFilm),
+            new PanelQuantity("wet-film-mean", Dimension.FILM, 1e-6, 1e-3, FilmQuantities::wetFilm)
+                .like("wet-film"),
             new PanelQuantity(FILM, Dimension.FILM, 1e-6, 1e-3, FilmQuantities::filmBuild),
             new PanelQuantity(FILM_SHARE, Dimension.SHARE, 0, 1, FilmQuantities::filmShare),
             new PanelQuantity("film-plan", Dimension.CHOICE, 0, 1, FilmQuantities::filmPlan),

@@ -1,5 +1,6 @@
 package lapline.practice.quantity;
 
+import java.util.List;
 import java.util.function.Function;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.TargetRange;
@@ -9,10 +10,16 @@ import lapline.trade.measure.TargetRange;
  * written down. It computes, it does not judge.
  *
  * @param dimension {@link Dimension#CHOICE} for a rule that is kept (1) or broken (0)
+ * @param like measurands that it is of the same kind and size as, such as a mean of theirs: it is
+ *     spoken of in their units, and its target tells about what they are
  * @param possible where it can lie on any panel, in SI; a target beyond it would be a slip
  */
 public record PanelQuantity(
-    String id, Dimension dimension, TargetRange possible, Function<MeasuredPanel, Measured> rule) {
+    String id,
+    Dimension dimension,
+    List<String> like,
+    TargetRange possible,
+    Function<MeasuredPanel, Measured> rule) {
 
   PanelQuantity(
       String id,
@@ -20,7 +27,11 @@ public record PanelQuantity(
       double least,
       double most,
       Function<MeasuredPanel, Measured> rule) {
-    this(id, dimension, new TargetRange(least, most), rule);
+    this(id, dimension, List.of(), new TargetRange(least, most), rule);
+  }
+
+  PanelQuantity like(String... measurands) {
+    return new PanelQuantity(id, dimension, List.of(measurands), possible, rule);
   }
 
   public Measured measure(MeasuredPanel panel) {

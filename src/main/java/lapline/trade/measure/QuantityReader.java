@@ -33,11 +33,13 @@ public final class QuantityReader {
 
   private final String text;
   private final Dimension dimension;
+  private final SpokenUnits spoken;
   private final UnitSystem assumed;
 
-  private QuantityReader(String text, Dimension dimension, UnitSystem assumed) {
+  private QuantityReader(String text, SpokenUnits spoken, UnitSystem assumed) {
     this.text = text;
-    this.dimension = dimension;
+    this.dimension = spoken.dimension();
+    this.spoken = spoken;
     this.assumed = assumed;
   }
 
@@ -46,13 +48,22 @@ public final class QuantityReader {
    * @param assumed the unit system a bare number is in
    */
   public static ReadQuantity read(String typed, Dimension dimension, UnitSystem assumed) {
+    return read(typed, SpokenUnits.usual(dimension), assumed);
+  }
+
+  /**
+   * As above.
+   *
+   * @param spoken the unit of each system that a bare number is in
+   */
+  public static ReadQuantity read(String typed, SpokenUnits spoken, UnitSystem assumed) {
     if (typed != null && typed.strip().length() > LONGEST) {
       return problem(Problem.TOO_LONG, String.valueOf(LONGEST));
     }
     String text = TypedText.tidy(typed);
     return text.isEmpty()
         ? problem(Problem.EMPTY)
-        : new QuantityReader(text, dimension, assumed).read();
+        : new QuantityReader(text, spoken, assumed).read();
   }
 
   /** The units a dimension may be written in, for a message. */
@@ -89,7 +100,7 @@ public final class QuantityReader {
     double sign = m.group(1).equals("-") ? -1 : 1;
     OptionalDouble parts = PartsText.read(m.group(2), dimension, assumed);
     return parts.isPresent()
-        ? understood(sign * parts.getAsDouble(), Unit.preferred(dimension, assumed))
+        ? understood(sign * parts.getAsDouble(), spoken.in(assumed))
         : oneNumber(sign, m.group(2));
   }
 
@@ -114,7 +125,7 @@ public final class QuantityReader {
   }
 
   private ReadQuantity bare(double value, String digits) {
-    Unit unit = Unit.preferred(dimension, assumed);
+    Unit unit = spoken.in(assumed);
     boolean ofTheWhole = dimension == Dimension.SHARE && NumberText.isFraction(digits);
     return understood(ofTheWhole ? value : unit.toSi(value), unit);
   }
@@ -136,7 +147,7 @@ public final class QuantityReader {
     boolean whole = dimension != Dimension.COUNT || si == Math.rint(si);
     return whole
         // adding 0 makes a typed '-0' a plain nought
-        ? new Understood(si + 0.0, unit, QuantityWriter.write(si, dimension, assumed))
+        ? new Understood(si + 0.0, unit, QuantityWriter.write(si, spoken, assumed))
         : problem(Problem.NOT_WHOLE, text);
   }
 

@@ -1,5 +1,6 @@
 package lapline.trade.measure;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -11,7 +12,7 @@ import java.util.stream.Stream;
  * of it back but the uncertainty.
  */
 public final class QuantityWriter {
-  private static final char SPACE = '\u00a0';
+  static final char SPACE = '\u00a0';
   private static final int FIELD_FIGURES = 7;
 
   /** From here on a length is said in metres or feet; in millimetres and inches as written. */
@@ -26,15 +27,20 @@ public final class QuantityWriter {
 
   /** Value with its unit; a number that is not finite is written as a dash. */
   public static String write(double si, Dimension dimension, UnitSystem system) {
+    return write(si, SpokenUnits.usual(dimension), system);
+  }
+
+  /** As above, in the unit that people speak of this quantity in. */
+  public static String write(double si, SpokenUnits spoken, UnitSystem system) {
     if (!Double.isFinite(si)) {
       return "–";
     }
-    return switch (dimension) {
+    return switch (spoken.dimension()) {
       case CLOCK -> clock(si);
       case GRIT -> "P" + Math.round(si);
       case DURATION -> duration(si);
       default -> {
-        Unit unit = unit(si, dimension, system);
+        Unit unit = unit(si, spoken, system);
         yield withUnit(number(si, unit), unit);
       }
     };
@@ -48,7 +54,13 @@ public final class QuantityWriter {
    */
   public static String write(
       double si, double standardUncertainty, Dimension dimension, UnitSystem system) {
-    return expanded(si, 2 * standardUncertainty, dimension, system);
+    return write(si, standardUncertainty, SpokenUnits.usual(dimension), system);
+  }
+
+  /** As above, in the unit that people speak of this quantity in. */
+  public static String write(
+      double si, double standardUncertainty, SpokenUnits spoken, UnitSystem system) {
+    return expanded(si, 2 * standardUncertainty, spoken, system);
   }
 
   /**
@@ -57,24 +69,29 @@ public final class QuantityWriter {
    */
   public static String write(Estimate estimate, Dimension dimension, UnitSystem system) {
     double factor = Gum.coverageFactor(estimate.degreesOfFreedom());
-    return expanded(estimate.value(), factor * estimate.standardUncertainty(), dimension, system);
+    double expanded = factor * estimate.standardUncertainty();
+    return expanded(estimate.value(), expanded, SpokenUnits.usual(dimension), system);
   }
 
   /** The figures of the value alone, as short as {@link #write} has them, for drawings. */
   public static String number(double si, Dimension dimension, UnitSystem system) {
-    if (dimension == Dimension.CLOCK || !Double.isFinite(si)) {
-      return write(si, dimension, system);
-    }
-    return number(si, Unit.preferred(dimension, system));
+    return number(si, SpokenUnits.usual(dimension), system);
+  }
+
+  /** As above, in the unit that people speak of this quantity in. */
+  public static String number(double si, SpokenUnits spoken, UnitSystem system) {
+    return spoken.dimension() == Dimension.CLOCK || !Double.isFinite(si)
+        ? write(si, spoken, system)
+        : number(si, spoken.in(system));
   }
 
   private static String number(double si, Unit unit) {
     return trueMinus(Figures.shortly(unit.fromSi(si), decimals(unit)));
   }
 
-  /** The usual unit of a dimension; of a long length, the larger one. */
-  private static Unit unit(double si, Dimension dimension, UnitSystem system) {
-    Unit usual = Unit.preferred(dimension, system);
+  /** The unit that is spoken in; of a long length, the larger one. */
+  static Unit unit(double si, SpokenUnits spoken, UnitSystem system) {
+    Unit usual = spoken.in(system);
     double length = Math.abs(usual.fromSi(si));
     return switch (usual) {
       case MILLIMETRE -> length >= LONG_MILLIMETRES ? Unit.METRE : usual;
@@ -83,11 +100,19 @@ public final class QuantityWriter {
     };
   }
 
-  /** Whether a quantity may be written in another unit than others of its dimension are. */
-  public static boolean hasOwnUnit(double si, Dimension dimension, UnitSystem system) {
-    return dimension == Dimension.DURATION
-        || dimension == Dimension.GRIT
-        || unit(si, dimension, system) != Unit.preferred(dimension, system);
+  /** Figures already rounded, as they are printed. */
+  static String figures(BigDecimal value, Unit unit) {
+    BigDecimal plain = value.signum() == 0 ? BigDecimal.ZERO : value.stripTrailingZeros();
+    return withUnit(trueMinus(plain.toPlainString()), unit);
+  }
+
+  /** Decimals that a limit converted from another unit is worth at the least. */
+  static int limitPlaces(Unit unit, double si) {
+    return switch (unit) {
+      case MILLIMETRE, KILOPASCAL, MILLILITRE -> 0;
+      case SECOND -> Math.abs(si) < MINUTES_FROM ? 1 : 0;
+      default -> decimals(unit);
+    };
   }
 
   /**
@@ -104,14 +129,15 @@ public final class QuantityWriter {
   }
 
   private static String expanded(
-      double si, double uncertainty, Dimension dimension, UnitSystem system) {
-    Unit unit = unit(si, dimension, system);
+      double si, double uncertainty, SpokenUnits spoken, UnitSystem system) {
+    Unit unit = unit(si, spoken, system);
+    Dimension dimension = spoken.dimension();
     double expanded = unit.stepFromSi(Math.abs(uncertainty));
     boolean bare = !(expanded > 0) || !Double.isFinite(expanded) || !Double.isFinite(si);
     if (bare || dimension == Dimension.CLOCK || dimension == Dimension.GRIT) {
-      return write(si, dimension, system);
+      return write(si, spoken, system);
     }
-    if (dimension == Dimension.DURATION && Math.abs(si) >= MINUTES_FROM) {
+    if (unit == Unit.SECOND && Math.abs(si) >= MINUTES_FROM) {
       return duration(si) + SPACE + "±" + SPACE + duration(expanded);
     }
     int place = Figures.placeOf(expanded);

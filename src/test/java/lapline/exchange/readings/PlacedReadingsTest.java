@@ -11,6 +11,7 @@ import lapline.practice.PanelOutline;
 import lapline.practice.PracticeTask;
 import lapline.practice.Scope;
 import lapline.trade.measure.Dimension;
+import lapline.trade.measure.SpokenUnits;
 import org.junit.jupiter.api.Test;
 
 class PlacedReadingsTest {
@@ -88,7 +89,8 @@ class PlacedReadingsTest {
 
   private static Measurand measurand(String id, String label, Dimension d, Scope scope) {
     boolean between = id.equals("pass-spacing");
-    return new Measurand(id, label, "", d, scope, between, 0, 1, 0, 0, "", List.of());
+    return new Measurand(
+        id, label, "", SpokenUnits.usual(d), scope, between, 0, 1, 0, 0, "", List.of());
   }
 
   private PracticeTask task() {

@@ -105,7 +105,7 @@ final class Panels {
   private static Criterion criterion(
       String id, String quantity, Dimension dimension, TargetRange target) {
     return new Criterion(
-        id, id, quantity, dimension, Criterion.Judged.MEAN, target, true, 1, 1, "", "", "");
+        id, id, quantity, dimension, null, Criterion.Judged.MEAN, target, true, 1, 1, "", "", "");
   }
 
   /** A gun that builds 57.5 µm in two coats with steady passes of this step at 0.4 m/s. */

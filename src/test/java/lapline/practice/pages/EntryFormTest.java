@@ -13,6 +13,7 @@ import lapline.practice.Cell;
 import lapline.practice.Measurands;
 import lapline.practice.PanelCells;
 import lapline.practice.PracticeTask;
+import lapline.practice.WrittenPanel;
 import lapline.trade.measure.UnitSystem;
 import org.junit.jupiter.api.Test;
 
@@ -46,6 +47,48 @@ class EntryFormTest {
         .extracting(EntryForm.Field::key)
         .contains("flash.c2", "spacing.c1.p2")
         .doesNotContain("flash.c1", "spacing.c1.p1", "spacing.c2.p1");
+  }
+
+  @Test
+  void a_coat_that_need_not_be_sprayed_is_not_needed_and_columns_say_what_is() {
+    EntryForm card = course("coverage/spray-out-card");
+    assertThat(card.fields())
+        .filteredOn(f -> f.key().startsWith("squares-seen"))
+        .extracting(EntryForm.Field::required)
+        .containsExactly(true, true, false, false);
+    List<EntryForm.Column> film =
+        blocks(course("clear/two-coats")).stream()
+            .flatMap(b -> b.columns().stream())
+            .filter(c -> c.label().startsWith("Film"))
+            .toList();
+    assertThat(film).hasSize(2).allMatch(c -> c.needed().equals("needed"));
+  }
+
+  @Test
+  void what_is_read_once_stands_apart_from_the_drawing_of_the_places() {
+    EntryForm.Section cleaning =
+        course("preparing/flat-panel").sections().stream()
+            .filter(s -> s.parts().size() > 1)
+            .findFirst()
+            .orElseThrow();
+    assertThat(cleaning.parts()).extracting(EntryForm.Part::drawn).containsExactly(true, false);
+  }
+
+  private static List<EntryForm.Block> blocks(EntryForm form) {
+    return form.sections().stream()
+        .flatMap(s -> s.parts().stream())
+        .flatMap(p -> p.blocks().stream())
+        .toList();
+  }
+
+  private static EntryForm course(String id) {
+    return new EntryFormWriter(
+            WrittenPanel.COURSE.find(id).orElseThrow(),
+            WrittenPanel.COURSE.measurands(),
+            UnitSystem.METRIC,
+            new EntryValues(List.of(), Map.of()),
+            new Messages())
+        .form();
   }
 
   @Test

@@ -8,6 +8,7 @@ import lapline.practice.PanelOutline;
 import lapline.practice.PracticeTask;
 import lapline.practice.Scope;
 import lapline.trade.measure.Dimension;
+import lapline.trade.measure.SpokenUnits;
 import lapline.trade.measure.TargetRange;
 
 /** A task with everything a task can have, for the drawings and the sheet; invented. */
@@ -91,7 +92,7 @@ final class InventedTask {
   private static Criterion criterion(String label, Dimension d, double least, double most) {
     TargetRange target = most > 1e8 ? TargetRange.atLeast(least) : new TargetRange(least, most);
     return new Criterion(
-        label, label, label, d, Criterion.Judged.MEAN, target, true, 1, 1, "", "", "");
+        label, label, label, d, null, Criterion.Judged.MEAN, target, true, 1, 1, "", "", "");
   }
 
   static Measurand measurand(String id) {
@@ -120,6 +121,7 @@ final class InventedTask {
 
   private static Measurand of(String id, String label, Dimension d, Scope scope) {
     boolean between = id.equals("flash") || id.equals("spacing");
-    return new Measurand(id, label, "", d, scope, between, 0, 1e9, 0, 0, "", List.of());
+    return new Measurand(
+        id, label, "", SpokenUnits.usual(d), scope, between, 0, 1e9, 0, 0, "", List.of());
   }
 }

@@ -12,6 +12,7 @@ import lapline.practice.Phrase;
 import lapline.practice.Scope;
 import lapline.practice.WrittenPanel;
 import lapline.trade.measure.Dimension;
+import lapline.trade.measure.SpokenUnits;
 import lapline.trade.measure.TargetRange;
 import lapline.trade.measure.UnitSystem;
 import org.junit.jupiter.api.Test;
@@ -47,7 +48,7 @@ class RangesAndChoicesTest {
     assertThat(range(TargetRange.atLeast(0.9), Dimension.SHARE)).isEqualTo("at least 90 %");
     assertThat(range(TargetRange.atMost(0), Dimension.COUNT)).isEqualTo("none");
     assertThat(range(new TargetRange(-0.015, 0.015), Dimension.LENGTH)).isEqualTo("within ± 15 mm");
-    assertThat(range(new TargetRange(480, 900), Dimension.DURATION)).isEqualTo("8 min to 15 min");
+    assertThat(range(new TargetRange(480, 900), Dimension.DURATION)).isEqualTo("8 to 15 min");
   }
 
   @Test
@@ -57,7 +58,7 @@ class RangesAndChoicesTest {
             "slack-film",
             "Masking film",
             "",
-            Dimension.CHOICE,
+            SpokenUnits.usual(Dimension.CHOICE),
             Scope.PANEL,
             false,
             0,
@@ -74,6 +75,7 @@ class RangesAndChoicesTest {
             "Film tight",
             "slack-film",
             Dimension.NUMBER,
+            null,
             Criterion.Judged.MEAN,
             TargetRange.atMost(0),
             false,
