@@ -45,25 +45,35 @@ final class PossibleTarget {
     ReadTarget read = TargetText.understand(text, kind, units);
     return read instanceof ReadTarget.NotUnderstood n
         ? Optional.of(new FieldProblem(field, n.key(), n.args()))
-        : read.asRange().flatMap(r -> beyond(field, r, possible, kind, units));
+        : read.asRange().flatMap(r -> beyond(field, text, r, possible, kind, units));
   }
 
   private static Optional<FieldProblem> beyond(
-      String field, TargetRange wanted, TargetRange possible, SpokenUnits kind, UnitSystem units) {
+      String field,
+      String text,
+      TargetRange wanted,
+      TargetRange possible,
+      SpokenUnits kind,
+      UnitSystem units) {
     double low = wanted.hasLeast() ? wanted.least() : wanted.most();
     double high = wanted.hasMost() ? wanted.most() : wanted.least();
     if (low < possible.least()) {
-      return Optional.of(limit(field, "targets.wrong.below", low, possible.least(), kind, units));
+      return Optional.of(
+          new FieldProblem(
+              field, "targets.wrong.below", limits(text, low, possible.least(), kind, units)));
     }
     return high > possible.most()
-        ? Optional.of(limit(field, "targets.wrong.above", high, possible.most(), kind, units))
+        ? Optional.of(
+            new FieldProblem(
+                field, "targets.wrong.above", limits(text, high, possible.most(), kind, units)))
         : Optional.empty();
   }
 
-  private static FieldProblem limit(
-      String field, String key, double typed, double possible, SpokenUnits kind, UnitSystem units) {
-    String wrong = QuantityWriter.write(typed, kind, units);
-    return new FieldProblem(
-        field, key, List.of(wrong, QuantityWriter.write(possible, kind, units)));
+  private static List<String> limits(
+      String text, double typed, double possible, SpokenUnits kind, UnitSystem units) {
+    return List.of(
+        QuantityWriter.write(typed, kind, units),
+        QuantityWriter.write(possible, kind, units),
+        text.strip());
   }
 }

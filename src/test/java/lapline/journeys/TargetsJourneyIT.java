@@ -52,7 +52,7 @@ class TargetsJourneyIT extends AtThePanel {
     type("change:sheet", "Clear 4, sheet of March");
     type("change:reason", "The new clear shines more");
     press("change:ask");
-    untilText("cannot be: the most is 200");
+    untilText("cannot be, the most is 200");
     type("change:target", "at least 90");
     press("change:ask");
     askedBackAndChangedOnceMore();
@@ -89,7 +89,7 @@ class TargetsJourneyIT extends AtThePanel {
     type("gun:distance", "-4 to 6 in");
     press("gun:save");
     until(By.cssSelector(".errors"));
-    assertThat(text()).contains("“lots” is not a range").contains("cannot be: the least is");
+    assertThat(text()).contains("“lots” is not a range").contains("Distance: “-4 to 6 in”");
     atEveryWidth("gun-card-refused");
     type("gun:pressure", "26 to 28 psi");
     type("gun:distance", "6-8 in");

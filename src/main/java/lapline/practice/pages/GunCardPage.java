@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.UUID;
 import java.util.stream.Stream;
 import lapline.pages.Errors;
+import lapline.pages.Messages;
 import lapline.people.PeopleRecords;
 import lapline.people.Person;
 import lapline.people.Role;
@@ -29,6 +30,7 @@ public class GunCardPage {
   @Inject private LookAfterGunCards cards;
   @Inject private PeopleRecords people;
   @Inject private Errors errors;
+  @Inject private Messages words;
 
   @Inject
   @ManagedProperty("#{param.card}")
@@ -58,8 +60,14 @@ public class GunCardPage {
         getCard() == null
             ? cards.add(by, name, ranges)
             : cards.correct(by, getCard().id(), name, ranges);
-    problems.forEach(p -> errors.add(p.cell(), p.key(), p.args().toArray()));
+    problems.forEach(this::tell);
     return problems.isEmpty() ? again("targets.card.saved", name.strip()) : null;
+  }
+
+  /** With the figure's label in front, since the summary tells of several. */
+  private void tell(FieldProblem p) {
+    String says = words.say(p.key(), p.args().toArray());
+    errors.add(p.cell(), "targets.in-field", words.get("targets.card." + p.cell()), says);
   }
 
   public String retire() {

@@ -22,6 +22,7 @@ import lapline.signoff.ShowCertificate.Certified;
 import lapline.signoff.SignOff;
 import lapline.signoff.Skill;
 import lapline.signoff.SkillsReader;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -47,7 +48,9 @@ class CertificateTest {
           .contains("Signed off on 3 March 2026", "Good until 3 March 2028")
           .contains("Decided by Emory Vane", "Rule version 1")
           .contains("5 of the last 6 practice panels", "One of them was also accepted")
-          .contains("9 panels were tried in all");
+          .contains("9 panels were tried in all")
+          .contains("The lesson was done and its short exam passed")
+          .contains("as of 4 March 2026");
     }
   }
 
@@ -60,6 +63,16 @@ class CertificateTest {
         .contains("that page says what the sign-off is worth today");
   }
 
+  @Test
+  void what_was_not_learnt_here_is_not_claimed() throws Exception {
+    Skill skill = skills().get(0);
+    for (boolean lesson : new boolean[] {true, false}) {
+      assertThat(printed(certified(skill, lesson, !lesson), Paper.A4).text())
+          .doesNotContain("The lesson was done")
+          .contains("5 of the last 6 practice panels");
+    }
+  }
+
   private static List<Skill> skills() {
     List<Skill> skills =
         new SkillsReader(Set.of("preparing", "masking", "coverage", "clear"))
@@ -70,13 +83,17 @@ class CertificateTest {
   }
 
   private static PrintedSheet printed(Skill skill, Paper paper) throws Exception {
+    return printed(certified(skill, true, true), paper);
+  }
+
+  private static PrintedSheet printed(Certified certified, Paper paper) throws Exception {
     Drawing sheet =
-        new Certificate(certified(skill), ZONE, "https://lapline.example.org/check", new Messages())
+        new Certificate(certified, ZONE, "https://lapline.example.org/check", new Messages())
             .on(paper);
     return PrintedSheet.of(PdfPage.of(sheet.title(), Locale.ENGLISH, List.of(sheet)));
   }
 
-  private static Certified certified(Skill skill) {
+  private static Certified certified(Skill skill, boolean lesson, boolean exam) {
     UUID somebody = UUID.randomUUID();
     SignOff signOff =
         new SignOff(
@@ -95,7 +112,7 @@ class CertificateTest {
         "Ana Łukasz-Featherstonehaugh",
         "Long Acre Panel School",
         "Emory Vane",
-        new Evidence(somebody, skill, true, true, panels(), 9),
+        new Evidence(somebody, skill, lesson, exam, panels(), 9),
         GRANTED.plus(Duration.ofDays(1)));
   }
 
