@@ -29,6 +29,7 @@ class TargetsJourneyIT extends AtThePanel {
     signIn("registrar");
     open(TARGETS);
     atEveryWidth("targets");
+    asksAboutTheFilmAndSetsNothing();
     setsATarget();
     atEveryWidth("targets-changed");
     addsAGunCard();
@@ -59,6 +60,28 @@ class TargetsJourneyIT extends AtThePanel {
     press("confirm:set");
     untilText("The target holds from now on.");
     assertThat(row("Gloss at 60°")).contains("at least 91 GU").contains("Clear 4, sheet of March");
+  }
+
+  /** What is wrong is named, and what rests on the film is told before anything is set. */
+  private void asksAboutTheFilmAndSetsNothing() {
+    change("Film of clear, mean of the panel");
+    type("change:sheet", "Clear 4, sheet of March");
+    type("change:reason", "The new clear shines more");
+    isToldOf("50 to 65 psi", "“psi” is for a pressure");
+    isToldOf("65-50 um", "Write the smaller one first");
+    isToldOf("at most 5 mm", "cannot be, the most is");
+    isToldOf("52-60", "you are setting 52 to 60");
+    assertThat(text())
+        .contains("follow by themselves", "Share of the panel inside the film range")
+        .contains("Wet film of each coat: 56 to 72");
+    atEveryWidth("target-film-asked");
+    open(TARGETS);
+  }
+
+  private void isToldOf(String target, String says) {
+    type("change:target", target);
+    press("change:ask");
+    untilText(says);
   }
 
   /** Nothing holds before it was looked at, and what was typed is still there to be changed. */
