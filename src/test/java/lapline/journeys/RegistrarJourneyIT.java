@@ -13,7 +13,7 @@ class RegistrarJourneyIT extends Journey {
     signIn("registrar");
     assertThat(title()).isEqualTo("19 people in the workshop");
     isAccessible();
-    picture("people");
+    pictures("people");
     press("add:save");
     untilText("Roles: choose at least one.");
     assertThat(text()).contains("Name: write one").contains("Sign-in name: write one");

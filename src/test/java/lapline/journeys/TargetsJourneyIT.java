@@ -21,7 +21,15 @@ class TargetsJourneyIT extends AtThePanel {
       width(width);
       isAccessible();
       picture(name + "-" + width);
+      browser.findElements(By.tagName("table")).stream()
+          .findFirst()
+          .ifPresent(table -> pictureOf(table, name + "-table-" + width));
     }
+  }
+
+  private void pictureOf(WebElement part, String name) {
+    browser.executeScript("arguments[0].scrollIntoView()", part);
+    picture(name);
   }
 
   @Test
