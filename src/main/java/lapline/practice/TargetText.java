@@ -60,7 +60,7 @@ public final class TargetText {
   }
 
   /** As above, a number without a unit being in the one that is spoken of. */
-  static ReadTarget understand(String text, SpokenUnits spoken, UnitSystem assumed) {
+  public static ReadTarget understand(String text, SpokenUnits spoken, UnitSystem assumed) {
     return new TargetText(text, spoken, assumed).read();
   }
 

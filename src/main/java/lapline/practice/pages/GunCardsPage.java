@@ -13,6 +13,7 @@ import lapline.people.SignedIn;
 import lapline.practice.GunCard;
 import lapline.practice.GunFigure;
 import lapline.practice.LookAfterGunCards;
+import lapline.trade.measure.SpokenUnits;
 
 /** What do the makers of our guns say, and who wrote it down? */
 @Named
@@ -46,6 +47,6 @@ public class GunCardsPage {
   /** One figure of a card in the reader's units; empty where the card does not say it. */
   public String figure(GunCard card, GunFigure figure) {
     String typed = card.byName().getOrDefault(figure.id(), "");
-    return typed.isEmpty() ? "" : say.written(typed, figure.dimension());
+    return typed.isEmpty() ? "" : say.written(typed, SpokenUnits.usual(figure.dimension()));
   }
 }

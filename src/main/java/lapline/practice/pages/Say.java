@@ -11,8 +11,7 @@ import lapline.practice.FilmField;
 import lapline.practice.Phrase;
 import lapline.practice.PracticeTasks;
 import lapline.practice.TargetText;
-import lapline.trade.measure.Dimension;
-import lapline.trade.measure.TargetRange;
+import lapline.trade.measure.SpokenUnits;
 
 /** Writes what the numbers say for the person who reads the page: {@code #{say.phrase(p)}}. */
 @Named("say")
@@ -31,14 +30,11 @@ public class Say {
     return criteria().target(criterion);
   }
 
-  public String range(TargetRange range, Dimension dimension) {
-    return writer().range(range, dimension);
-  }
-
   /** A target that was typed, in the reader's units; as typed where it is none any more. */
-  public String written(String target, Dimension dimension) {
-    return TargetText.read(target, dimension, quantities.units())
-        .map(range -> range(range, dimension))
+  public String written(String target, SpokenUnits spoken) {
+    return TargetText.understand(target, spoken, quantities.units())
+        .asRange()
+        .map(range -> writer().range(range, spoken))
         .orElse(target);
   }
 

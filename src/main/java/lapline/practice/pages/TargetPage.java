@@ -94,15 +94,22 @@ public class TargetPage {
 
   /** What is to be set, as it was understood, in the reader's units. */
   public String getWanted() {
-    return say.written(target, getCriterion().dimension());
+    return say.written(target, getCriterion().spoken());
   }
 
   /** Whether nothing that the course accepts would be accepted any more: most likely a slip. */
   public boolean isElsewhere() {
     TargetRange course = getCriterion().target();
-    return TargetText.read(target, getCriterion().dimension(), person().units())
+    return TargetText.understand(target, getCriterion().spoken(), person().units())
+        .asRange()
         .filter(wanted -> wanted.least() > course.most() || wanted.most() < course.least())
         .isPresent();
+  }
+
+  /** The sign of the unit that a bare figure is in, as it stands behind a figure. */
+  public String getUnit() {
+    String sign = getCriterion().spoken().in(person().units()).symbol();
+    return sign.isEmpty() ? "" : "\u00a0" + sign;
   }
 
   public RestingTargets getResting() {
