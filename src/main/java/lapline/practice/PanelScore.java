@@ -72,7 +72,7 @@ public record PanelScore(
   public record Input(String name, double value, double standardUncertainty, Dimension dimension) {}
 
   /**
-   * A likely cause read from the numbers.
+   * A likely cause read from the numbers, or a doubt that they leave.
    *
    * @param id stable key, for counting
    * @param support 0 to 1, how much of the evidence goes to it among the rivals
@@ -86,7 +86,14 @@ public record PanelScore(
       List<Phrase> evidence,
       List<Rival> rivals,
       Phrase change,
-      List<PanelOutline.Point> nextPlaces) {}
+      List<PanelOutline.Point> nextPlaces) {
+    static final String DOUBT = ".doubt";
+
+    /** Whether nothing is surely wrong, and {@code change} only settles the doubt. */
+    public boolean doubtful() {
+      return id.endsWith(DOUBT);
+    }
+  }
 
   /** Another explanation the numbers leave open. */
   public record Rival(String id, double support, Phrase cause) {}

@@ -12,7 +12,7 @@ import lapline.trade.measure.Verdict;
  */
 public final class PanelScorer {
   /** Version of the rules below; kept with every score. */
-  public static final String VERSION = "2";
+  public static final String VERSION = "3";
 
   private PanelScorer() {}
 

@@ -68,7 +68,13 @@ public record PracticeTask(
 
   /** A rating an instructor gives by eye, from described anchors, worst first. */
   public record RubricItem(
-      String id, String label, boolean critical, int acceptedFrom, List<Anchor> anchors) {}
+      String id, String label, boolean critical, int acceptedFrom, List<Anchor> anchors) {
+
+    /** Whether it rates how safely the person worked, which goes before any look of the panel. */
+    public boolean ratesSafeWork() {
+      return id.equals("conduct");
+    }
+  }
 
   /** What a mark of the rubric looks like. */
   public record Anchor(int mark, String looksLike) {}
@@ -81,10 +87,16 @@ public record PracticeTask(
    *
    * @param criterion id of a criterion of this task
    * @param side {@code low}, {@code high} or {@code any}: which side of the range the value lies
+   * @param beyond how far outside the range it has to lie, in SI; 0 for anything outside
    * @param change the one thing to change next
    */
   public record FindingRule(
-      String criterion, String side, String cause, String change, List<String> rivals) {}
+      String criterion,
+      String side,
+      double beyond,
+      String cause,
+      String change,
+      List<String> rivals) {}
 
   /** Whether any target can come from a gun's card. */
   public boolean usesGun() {

@@ -122,11 +122,20 @@ public final class PracticeTaskReader {
         new FindingRule(
             criterion,
             node.oneOf("side", SIDES),
+            beyond(node, criteria, criterion),
             node.text("cause"),
             node.text("change"),
             node.optionalTexts("rivals"));
     node.refuseOtherKeys();
     return rule;
+  }
+
+  private static double beyond(YamlNode node, List<Criterion> criteria, String id) {
+    return criteria.stream()
+        .filter(c -> c.id().equals(id))
+        .findFirst()
+        .flatMap(c -> node.at("beyond").map(n -> QuantityText.value(n, c.dimension())))
+        .orElse(0.0);
   }
 
   private static RubricItem rubric(YamlNode node) {

@@ -11,15 +11,21 @@ import lapline.practice.PracticeTask.FindingRule;
 import lapline.trade.measure.TargetRange;
 import lapline.trade.measure.Verdict;
 
-/** Causes in the task's own words, where a criterion came out low or high. */
+/**
+ * Causes in the task's own words, where a criterion came out low or high. One in doubt gets none:
+ * there it is said what would settle the doubt.
+ */
 final class TaskFindings {
   private TaskFindings() {}
 
   static List<Finding> of(PracticeTask task, List<Result> results) {
     List<Finding> found = new ArrayList<>();
     for (Result r : results) {
-      if (r.judged() && r.verdict() != Verdict.MET) {
-        rule(task, r).ifPresent(rule -> found.add(finding(rule, r)));
+      if (r.judged() && r.verdict() == Verdict.MISSED) {
+        rule(task, r).ifPresent(rule -> found.add(missed(task, rule, r)));
+      }
+      if (r.judged() && r.verdict() == Verdict.DOUBTFUL) {
+        found.add(doubtful(task, r));
       }
     }
     return found;
@@ -35,7 +41,12 @@ final class TaskFindings {
     return task.findings().stream()
         .filter(f -> f.criterion().equals(result.criterion().id()))
         .filter(f -> f.side().equals("any") || f.side().equals(side))
+        .filter(f -> f.beyond() == 0 || Math.abs(outsideBy(result)) > f.beyond())
         .findFirst();
+  }
+
+  private static double outsideBy(Result result) {
+    return result.target().outsideBy(result.value());
   }
 
   /** The side of the range that the value lies nearer to, or beyond. */
@@ -50,7 +61,7 @@ final class TaskFindings {
     return result.value() < (target.least() + target.most()) / 2 ? "low" : "high";
   }
 
-  private static Finding finding(FindingRule rule, Result r) {
+  private static Finding missed(PracticeTask task, FindingRule rule, Result r) {
     List<Rival> rivals = new ArrayList<>();
     double support = 1 - r.conformance();
     double share = rule.rivals().isEmpty() ? 0 : support / (2 * rule.rivals().size());
@@ -62,10 +73,25 @@ final class TaskFindings {
         r.criterion().id() + "." + side(r),
         support,
         Phrase.written(rule.cause()),
-        List.of(evidence(r)),
+        List.of(evidence(task, r)),
         rivals,
         Phrase.written(rule.change()),
         List.of());
+  }
+
+  private static Finding doubtful(PracticeTask task, Result r) {
+    return new Finding(
+        r.criterion().id() + Finding.DOUBT,
+        1 - r.conformance(),
+        Phrase.message("score.doubt", Phrase.word(r.criterion().label())),
+        List.of(evidence(task, r)),
+        List.of(),
+        r.advice(),
+        List.of());
+  }
+
+  private static Phrase evidence(PracticeTask task, Result r) {
+    return Whereabouts.evidence(task, r).orElseGet(() -> evidence(r));
   }
 
   private static Phrase evidence(Result r) {

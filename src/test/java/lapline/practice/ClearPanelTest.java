@@ -40,14 +40,14 @@ class ClearPanelTest {
   }
 
   @Test
-  void the_film_is_named_once_by_the_model_or_where_it_cannot_tell_by_the_task() {
+  void the_film_is_named_once_by_the_model_or_where_it_cannot_tell_as_a_doubt() {
     assertThat(ClearPanel.good().film(40, 1).score().findings())
         .extracting(Finding::id)
         .doesNotContain("film.low");
     assertThat(ClearPanel.good().film(51, 1).score().findings())
         .extracting(Finding::id)
-        .contains("film.low")
-        .doesNotContain("too-little");
+        .contains("film.doubt")
+        .doesNotContain("film.low", "too-little");
   }
 
   @Test

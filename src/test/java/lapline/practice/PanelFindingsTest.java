@@ -63,8 +63,31 @@ class PanelFindingsTest {
   }
 
   @Test
-  void film_just_under_its_limit_is_told_in_the_tasks_words() {
+  void film_just_under_its_limit_is_in_doubt_and_nobody_is_told_to_go_slower() {
     panel.putAtPlaces("film-after", 50, 49, 50, 51, 50, 49, 50, 51, 50, 50, 49, 51, 50, 50, 50);
-    assertThat(ids()).contains("film.low").doesNotContain("too-little");
+    assertThat(ids()).contains("film.doubt").doesNotContain("film.low", "too-little");
+  }
+
+  @Test
+  void a_doubt_offers_no_cause_but_what_would_settle_it_and_stands_behind_what_was_missed() {
+    panel.put("gun-pressure", "148 kPa").put("fluid-turns", "3.6");
+    assertThat(ids()).containsExactly("fluid.high", "pressure.doubt");
+    Finding doubt = panel.score().findings().get(1);
+    assertThat(doubt.doubtful()).isTrue();
+    assertThat(doubt.rivals()).isEmpty();
+    assertThat(doubt.change().key()).isEqualTo("score.advice.sure-least");
+  }
+
+  @Test
+  void far_outside_a_cause_of_its_own_is_told() {
+    String far =
+        "  - {criterion: pressure, side: high, beyond: 100 kPa, cause: Wrong scale., change: Read it.}\n";
+    WrittenPanel wide = WrittenPanel.withFindings(far + RULES, PRESSURE, FLUID, FILM);
+    assertThat(cause(wide.put("gun-pressure", "279 kPa"))).isEqualTo("It is too high.");
+    assertThat(cause(wide.put("gun-pressure", "300 kPa"))).isEqualTo("Wrong scale.");
+  }
+
+  private static String cause(WrittenPanel panel) {
+    return panel.score().findings().get(0).cause().text();
   }
 }

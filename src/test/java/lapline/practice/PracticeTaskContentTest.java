@@ -105,10 +105,20 @@ class PracticeTaskContentTest {
   @Test
   void no_rule_stands_behind_another_that_always_comes_first() {
     for (PracticeTask task : COURSE.all()) {
-      List<String> keys =
-          task.findings().stream().map(f -> f.criterion() + " " + f.side()).toList();
-      assertThat(keys).as(task.id()).doesNotHaveDuplicates();
+      List<FindingRule> rules = task.findings();
+      for (int i = 0; i < rules.size(); i++) {
+        FindingRule rule = rules.get(i);
+        assertThat(rules.subList(0, i))
+            .as(task.id() + ": " + rule)
+            .noneMatch(earlier -> alwaysComesBefore(earlier, rule));
+      }
     }
+  }
+
+  private static boolean alwaysComesBefore(FindingRule earlier, FindingRule later) {
+    return earlier.criterion().equals(later.criterion())
+        && List.of("any", later.side()).contains(earlier.side())
+        && earlier.beyond() <= later.beyond();
   }
 
   @Test

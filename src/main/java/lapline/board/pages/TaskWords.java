@@ -45,9 +45,16 @@ public class TaskWords {
     }
     return tasks
         .find(taskId)
-        .flatMap(t -> rule(t, finding))
-        .map(FindingRule::cause)
+        .flatMap(t -> doubt(t, finding).or(() -> rule(t, finding).map(FindingRule::cause)))
         .orElse(finding);
+  }
+
+  /** What is in doubt is named after its criterion. */
+  private Optional<String> doubt(PracticeTask task, String finding) {
+    return finding.endsWith(".doubt")
+        ? task.criterion(finding.replace(".doubt", ""))
+            .map(c -> messages.say("score.doubt", c.label()))
+        : Optional.empty();
   }
 
   /** A finding is named after its criterion and the side it came out on. */
@@ -58,6 +65,7 @@ public class TaskWords {
     return task.findings().stream()
         .filter(r -> r.criterion().equals(criterion))
         .filter(r -> r.side().equals("any") || r.side().equals(side))
+        .filter(r -> r.beyond() == 0)
         .findFirst();
   }
 }

@@ -1,5 +1,6 @@
 package lapline.practice.pages;
 
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.function.DoublePredicate;
 import java.util.function.Function;
@@ -7,10 +8,14 @@ import java.util.stream.Collectors;
 import lapline.pages.Messages;
 import lapline.practice.Criterion;
 import lapline.practice.Measurand;
+import lapline.practice.PanelScore;
+import lapline.practice.PracticeTask;
 import lapline.practice.PracticeTasks;
+import lapline.practice.Whereabouts;
 import lapline.practice.quantity.PanelQuantities;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.UnitSystem;
+import lapline.trade.measure.Verdict;
 
 /**
  * Writes what a criterion asks for and what was found, in one person's words and units: numbers as
@@ -38,6 +43,9 @@ public final class CriterionWriter {
     if (isRule(criterion)) {
       return words.say("drawing.rule.kept");
     }
+    if (criterion.judged() == Criterion.Judged.SHARE && criterion.target().most() == 0) {
+      return words.say("drawing.range.none");
+    }
     return choice(criterion)
         .map(m -> named(m, criterion.target()::contains))
         .orElseGet(() -> words.range(criterion.target(), criterion.spoken()));
@@ -54,6 +62,44 @@ public final class CriterionWriter {
         .map(m -> named(m, option -> option == si))
         .filter(name -> !name.isEmpty())
         .orElseGet(() -> words.quantity(si, standardUncertainty, criterion.spoken()));
+  }
+
+  /** What came out, with the places or the part it came from where they say more than a number. */
+  String value(PracticeTask task, PanelScore.Result r) {
+    return Whereabouts.of(task, r)
+        .filter(where -> !isNumberEnough(r))
+        .map(words::phrase)
+        .orElseGet(() -> value(r.criterion(), r.value(), r.standardUncertainty()));
+  }
+
+  /** A mix that will do is told by how far off it is; a jump by how many numbers it skips. */
+  private static boolean isNumberEnough(PanelScore.Result r) {
+    return r.criterion().quantity().equals("grit-step")
+        || Whereabouts.namesItself(r) && r.verdict() == Verdict.MET;
+  }
+
+  /** What stands beside the value in small: where the one that decides lies, or the bare number. */
+  String beside(PracticeTask task, PanelScore.Result r) {
+    if (r.criterion().quantity().equals("grit-step")) {
+      return Whereabouts.of(task, r).map(words::phrase).orElse("");
+    }
+    if (Whereabouts.namesItself(r) && !isNumberEnough(r)) {
+      return value(r.criterion(), r.value(), r.standardUncertainty());
+    }
+    return r.criterion().judged() == Criterion.Judged.EACH && r.instances().size() > 1
+        ? r.instances().stream()
+            .min(Comparator.comparingDouble(PanelScore.Instance::conformance))
+            .map(i -> words.where(i.where()))
+            .orElse("")
+        : "";
+  }
+
+  /** The name of what went into a number: a measurand's label, or a word of its own. */
+  String input(PanelScore.Input input) {
+    return measurands
+        .apply(input.name())
+        .map(Measurand::label)
+        .orElseGet(() -> words.word(input.name()));
   }
 
   private static boolean isRule(Criterion criterion) {

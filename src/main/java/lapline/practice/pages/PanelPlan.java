@@ -2,6 +2,7 @@ package lapline.practice.pages;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import lapline.pages.drawing.Fill;
 import lapline.pages.drawing.Pen;
 import lapline.pages.drawing.Point;
@@ -68,18 +69,27 @@ final class PanelPlan {
 
   /** The reading places by number, each named {@code place-n} for the page's script. */
   List<Shape> numbered() {
+    return numbered(Set.of());
+  }
+
+  /** The same, with some of them filled: it is seen without colour, too. */
+  List<Shape> numbered(Set<Integer> filled) {
     List<Shape> shapes = new ArrayList<>();
     for (PanelOutline.Place p : scale.panel().places()) {
-      double x = scale.x(p.x());
-      double y = scale.y(p.y());
-      shapes.add(
-          new Shape.Named(
-              "place-" + p.number(),
-              List.of(
-                  new Shape.Circle(x, y, size * 0.85, Fill.flat(Tone.SHEET), Pen.FINE),
-                  Words.of(x, y + size * 0.35, size, Align.MIDDLE, "" + p.number()).strong())));
+      shapes.add(new Shape.Named("place-" + p.number(), numbered(p, filled.contains(p.number()))));
     }
     return shapes;
+  }
+
+  private List<Shape> numbered(PanelOutline.Place place, boolean filled) {
+    double x = scale.x(place.x());
+    double y = scale.y(place.y());
+    Words number = Words.of(x, y + size * 0.35, size, Align.MIDDLE, "" + place.number()).strong();
+    return filled
+        ? List.of(
+            new Shape.Circle(x, y, size * 1.1, Fill.flat(Tone.WARM), Pen.FIRM),
+            number.in(Tone.SHEET))
+        : List.of(new Shape.Circle(x, y, size * 0.85, Fill.flat(Tone.SHEET), Pen.FINE), number);
   }
 
   /** A round length in the person's units, drawn to scale. */

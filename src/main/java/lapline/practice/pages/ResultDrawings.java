@@ -15,8 +15,8 @@ import lapline.practice.AttemptQuery;
 import lapline.practice.Criterion;
 import lapline.practice.FilmField;
 import lapline.practice.FindAttempts;
+import lapline.practice.PanelEntry;
 import lapline.practice.PanelScore;
-import lapline.practice.PracticeTask;
 import lapline.practice.ReadPanel;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.TargetRange;
@@ -34,8 +34,10 @@ public class ResultDrawings {
   @Inject private ReadPanel read;
   @Inject private Say say;
   @Inject private When when;
+  private final Once<PanelEntry> entry = new Once<>(this::entry);
   private final Once<List<SprayedCoat>> sprayed = new Once<>(this::sprayed);
   private final Once<List<Figure>> coats = new Once<>(this::coats);
+  private final Once<Figure> found = new Once<>(this::found);
   private final Once<List<Trend.Panel>> panels = new Once<>(this::panels);
 
   /** A drawing with its name and what it means, in a sentence. */
@@ -60,6 +62,16 @@ public class ResultDrawings {
     return SvgWriter.write(new FilmCut(getFilm(), centres, say.writer()).drawing());
   }
 
+  /** What was found at the panel's places; null where a film is drawn, or nothing is read there. */
+  public Figure getFound() {
+    return found.get();
+  }
+
+  private Figure found() {
+    FoundPlaces places = new FoundPlaces(page.getTask(), page.getScore(), say.writer());
+    return getFilm() == null && places.canDraw() ? figure(places.drawing(), places.title()) : null;
+  }
+
   /** Passes on the panel, and distance along the stroke, coat by coat. */
   public List<Figure> getCoats() {
     return coats.get();
@@ -68,6 +80,10 @@ public class ResultDrawings {
   private List<Figure> coats() {
     PhraseWriter words = say.writer();
     List<Figure> figures = new ArrayList<>();
+    var steps = new StepOutDrawing(page.getTask().panel(), entry.get(), words);
+    if (steps.canDraw()) {
+      figures.add(figure(steps.drawing(), steps.meaning()));
+    }
     for (SprayedCoat coat : sprayed.get()) {
       var passes = new CoatDrawing(page.getTask().panel(), coat, words);
       figures.add(figure(passes.drawing(), passes.meaning()));
@@ -93,10 +109,12 @@ public class ResultDrawings {
   }
 
   private List<SprayedCoat> sprayed() {
-    PracticeTask task = page.getTask();
+    return new SprayedCoats(page.getTask().panel(), entry.get()).all();
+  }
+
+  private PanelEntry entry() {
     var kept = find.readings(signedIn.person(), page.getAttempt().id());
-    return new SprayedCoats(task.panel(), read.run(page.getAttempt().units(), task, kept).entry())
-        .all();
+    return read.run(page.getAttempt().units(), page.getTask(), kept).entry();
   }
 
   public String getTrend() {

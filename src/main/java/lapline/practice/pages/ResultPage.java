@@ -22,6 +22,7 @@ import lapline.practice.Gap;
 import lapline.practice.Measurand;
 import lapline.practice.PanelOutline;
 import lapline.practice.PanelScore;
+import lapline.practice.Phrase;
 import lapline.practice.PracticeTask;
 import lapline.practice.PracticeTasks;
 import lapline.practice.StartAttempt;
@@ -31,6 +32,8 @@ import lapline.trade.measure.Dimension;
 @Named
 @RequestScoped
 public class ResultPage {
+  private static final String FIT = "cause.fit";
+
   @Inject private SignedIn signedIn;
   @Inject private FindAttempts find;
   @Inject private StartAttempt start;
@@ -73,7 +76,7 @@ public class ResultPage {
   }
 
   private String title() {
-    return new ResultTitle(score(), say.criteria()).written();
+    return new ResultTitle(getTask(), score(), say.criteria()).written();
   }
 
   /** The likeliest cause; null where the numbers point to none. */
@@ -81,8 +84,48 @@ public class ResultPage {
     return score().findings().isEmpty() ? null : score().findings().get(0);
   }
 
+  /** Whether nothing is surely wrong, and the first thing is only to make sure. */
+  public boolean isDoubtFirst() {
+    return getFirst() != null && getFirst().doubtful();
+  }
+
+  public String getChangeHeading() {
+    return "practice-result.change" + (isMine() ? "" : "-of") + (isDoubtFirst() ? ".doubt" : "");
+  }
+
+  /** What is said where the numbers point to no cause; only the person themselves is spoken to. */
+  public String getNoCause() {
+    String accepted = isMine() ? ".accepted" : ".accepted-of";
+    return "practice-result.no-cause" + (score().accepted() ? accepted : "");
+  }
+
+  /** Whether the panel counts by its numbers, and what comes next for the person themselves. */
+  public String getLead() {
+    boolean open = isMine() && getAttempt().state() == Attempt.State.SCORED;
+    return "practice-result.lead."
+        + (score().accepted() ? "accepted" : "not-yet")
+        + (open ? "" : "-plain");
+  }
+
+  /** What speaks for the first cause, but for how well the numbers fit it. */
+  public List<Phrase> getEvidence() {
+    return getFirst().evidence().stream().filter(e -> !e.key().equals(FIT)).toList();
+  }
+
+  /** How well the numbers fit the first cause; empty where that was not computed. */
+  public String getFit() {
+    return getFirst().evidence().stream()
+        .filter(e -> e.key().equals(FIT))
+        .map(say::phrase)
+        .collect(Collectors.joining(" "));
+  }
+
   /** Whether the causes were weighed against each other, so that their shares mean something. */
   public boolean isWeighed() {
+    // causes in the task's own words only say how surely the criterion was missed
+    if (isDoubtFirst()) {
+      return false;
+    }
     double rivals = getFirst().rivals().stream().mapToDouble(PanelScore.Rival::support).sum();
     return getFirst().support() + rivals < 1.01;
   }
@@ -116,7 +159,7 @@ public class ResultPage {
     double weights = judgedResults().stream().mapToDouble(r -> r.criterion().weight()).sum();
     return judgedResults().stream()
         .sorted(Comparator.comparing(PanelScore.Result::verdict, Comparator.reverseOrder()))
-        .map(r -> ResultRow.of(r, weights, criteria))
+        .map(r -> ResultRow.of(getTask(), r, weights, criteria))
         .toList();
   }
 

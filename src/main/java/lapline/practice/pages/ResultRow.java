@@ -3,11 +3,13 @@ package lapline.practice.pages;
 import java.util.List;
 import lapline.practice.Criterion;
 import lapline.practice.PanelScore;
+import lapline.practice.PracticeTask;
 import lapline.trade.measure.Verdict;
 
 /**
  * One criterion's line on the result page, written in the reader's units.
  *
+ * @param beside what stands in small beside the value; empty for nothing
  * @param gave what it gave of {@code weight}, both in points of the 100 of the practice score
  * @param parts the separate values, where there are several
  */
@@ -18,6 +20,7 @@ public record ResultRow(
     Verdict verdict,
     double conformance,
     String value,
+    String beside,
     String target,
     double gave,
     double weight,
@@ -32,7 +35,13 @@ public record ResultRow(
   /** A named value that went in; {@code conformance} is not a number where it has no target. */
   public record Part(String name, String value, double conformance) {}
 
-  static ResultRow of(PanelScore.Result r, double allWeights, CriterionWriter criteria) {
+  /** Whether it only decides on acceptance and is no part of the practice score. */
+  public boolean weighsNothing() {
+    return weight == 0;
+  }
+
+  static ResultRow of(
+      PracticeTask task, PanelScore.Result r, double allWeights, CriterionWriter criteria) {
     PhraseWriter words = criteria.words();
     Criterion c = r.criterion();
     double weight = allWeights > 0 ? 100 * c.weight() / allWeights : 0;
@@ -42,7 +51,8 @@ public record ResultRow(
         c.critical(),
         r.verdict(),
         r.conformance(),
-        criteria.value(c, r.value(), r.standardUncertainty()),
+        criteria.value(task, r),
+        criteria.beside(task, r),
         criteria.target(c),
         r.points() * weight,
         weight,
@@ -54,7 +64,7 @@ public record ResultRow(
         r.instances().stream().map(i -> part(i, c, criteria)).toList(),
         r.working() == null
             ? List.of()
-            : r.working().inputs().stream().map(i -> part(i, words)).toList());
+            : r.working().inputs().stream().map(i -> part(i, criteria)).toList());
   }
 
   private static Part part(PanelScore.Instance i, Criterion c, CriterionWriter criteria) {
@@ -64,10 +74,10 @@ public record ResultRow(
         i.conformance());
   }
 
-  private static Part part(PanelScore.Input i, PhraseWriter words) {
+  private static Part part(PanelScore.Input i, CriterionWriter criteria) {
     return new Part(
-        words.word(i.name()),
-        words.quantity(i.value(), i.standardUncertainty(), i.dimension()),
+        criteria.input(i),
+        criteria.words().quantity(i.value(), i.standardUncertainty(), i.dimension()),
         Double.NaN);
   }
 }

@@ -2,15 +2,20 @@ package lapline.practice.pages;
 
 import java.util.Comparator;
 import lapline.practice.PanelScore;
+import lapline.practice.Phrase;
+import lapline.practice.PracticeTask;
+import lapline.practice.Whereabouts;
 import lapline.trade.measure.Verdict;
 
 /** The answer of a result page in one line: accepted, or what most keeps it from being. */
 final class ResultTitle {
+  private final PracticeTask task;
   private final PanelScore score;
   private final CriterionWriter criteria;
   private final PhraseWriter words;
 
-  ResultTitle(PanelScore score, CriterionWriter criteria) {
+  ResultTitle(PracticeTask task, PanelScore score, CriterionWriter criteria) {
+    this.task = task;
     this.score = score;
     this.criteria = criteria;
     this.words = criteria.words();
@@ -52,11 +57,21 @@ final class ResultTitle {
           area.thin() ? "practice-result.title.thin" : "practice-result.title.thick",
           words.word(area.where()));
     }
+    return Whereabouts.brief(task, r).map(where -> found(r, where)).orElseGet(() -> value(r));
+  }
+
+  private String found(PanelScore.Result r, Phrase where) {
+    return Whereabouts.namesItself(r)
+        ? words.say("practice-result.title.part", words.phrase(where))
+        : words.say("practice-result.title.found", r.criterion().label(), words.phrase(where));
+  }
+
+  private String value(PanelScore.Result r) {
     return words.say(
         r.target().outsideBy(r.value()) == 0
             ? "practice-result.title.uneven"
             : "practice-result.title.out",
-        label,
+        r.criterion().label(),
         criteria.value(r.criterion(), r.value(), 0),
         criteria.target(r.criterion()));
   }

@@ -25,6 +25,12 @@ public class Say {
     return writer().phrase(phrase);
   }
 
+  /** The phrase with a full stop at its end, whether it was written with one or not. */
+  public String sentence(Phrase phrase) {
+    String said = phrase(phrase);
+    return said.isEmpty() || said.matches("(?s).*[.!?…]") ? said : said + ".";
+  }
+
   /** What a criterion asks for: a range, a choice by its name, a rule that is to be kept. */
   public String target(Criterion criterion) {
     return criteria().target(criterion);

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import lapline.practice.Cell;
 import lapline.practice.PanelEntry;
+import lapline.practice.PanelScore.Input;
 import lapline.practice.PanelScore.Working;
 import lapline.practice.quantity.Measured.Missing;
 import lapline.practice.quantity.Measured.Value;
@@ -11,6 +12,7 @@ import lapline.practice.quantity.Measured.Values;
 import lapline.trade.finish.Abrasive;
 import lapline.trade.finish.SandingSequence;
 import lapline.trade.finish.SandingSequence.Step;
+import lapline.trade.measure.Dimension;
 import lapline.trade.measure.Estimate;
 
 /** Whether the sanding grades lead down to the right scratch without a jump. */
@@ -22,21 +24,30 @@ final class SandingQuantities {
   /** The last grade used. */
   static Measured finalGrit(MeasuredPanel panel) {
     return sequence(panel.entry())
-        .map(s -> value("formula.final-grit", s.last().grade()))
+        .map(s -> value("formula.final-grit", s.last().grade(), List.of()))
         .orElse(Missing.of(GRIT));
   }
 
   /** The most numbers of the P scale that one step skips; 0 where one grade was used. */
   static Measured largestStep(MeasuredPanel panel) {
-    return sequence(panel.entry())
-        .map(s -> value("formula.grit-step", s.largestStep().map(Step::numbers).orElse(0)))
-        .orElse(Missing.of(GRIT));
+    return sequence(panel.entry()).map(SandingQuantities::largestStep).orElse(Missing.of(GRIT));
   }
 
-  private static Measured value(String formula, double value) {
+  private static Measured largestStep(SandingSequence papers) {
+    Optional<Step> largest = papers.largestStep();
+    List<Input> between =
+        largest.map(s -> List.of(paper(s.from()), paper(s.to()))).orElse(List.of());
+    return value("formula.grit-step", largest.map(Step::numbers).orElse(0), between);
+  }
+
+  private static Input paper(Abrasive paper) {
+    return new Input(GRIT, paper.grade(), 0, Dimension.GRIT);
+  }
+
+  private static Measured value(String formula, double value, List<Input> papers) {
     return new Values(
         List.of(Value.of(Cell.panel(GRIT), Estimate.of(value, 0))),
-        new Working(formula, "source.plain", List.of()));
+        new Working(formula, "source.plain", papers));
   }
 
   /** Empty where no grade was written down, or one that the scale does not have. */

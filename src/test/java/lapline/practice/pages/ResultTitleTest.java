@@ -43,10 +43,10 @@ class ResultTitleTest {
         .isEqualTo("Not yet: Hard edge where it should be soft is in doubt");
   }
 
-  private static String title(PanelScore score) {
+  private String title(PanelScore score) {
     PhraseWriter words = new PhraseWriter(new Messages(), UnitSystem.METRIC);
     return new ResultTitle(
-            score, new CriterionWriter(words, WrittenPanel.COURSE.measurands()::find))
+            lid.task(), score, new CriterionWriter(words, WrittenPanel.COURSE.measurands()::find))
         .written()
         .replace('\u00a0', ' ');
   }
