@@ -96,7 +96,7 @@ final class FoundPlaces {
             .forEach(
                 i ->
                     figures.putIfAbsent(
-                        i.where().place(), words.quantity(i.value(), r.criterion().dimension())));
+                        i.where().place(), words.quantity(i.value(), 0, r.criterion().spoken())));
       }
     }
     List<Shape> shapes = new ArrayList<>();
