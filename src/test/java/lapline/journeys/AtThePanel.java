@@ -11,11 +11,25 @@ abstract class AtThePanel extends Journey {
   private static final Dimension PHONE = new Dimension(390, 844);
 
   protected void begin(String apprentice) {
+    begin(apprentice, TASK, "r-gun-pressure");
+  }
+
+  /** Goes on with the panel of a task that is open, or begins one; waits for one of its fields. */
+  protected void begin(String apprentice, String task, String field) {
     browser.manage().window().setSize(PHONE);
-    signInOnTheWayTo(TASK, apprentice);
-    // goes on with the panel that is open, or begins one
+    signInOnTheWayTo(task, apprentice);
     goOn();
-    until(By.id("r-gun-pressure"));
+    until(By.id(field));
+  }
+
+  /** The page on a phone, a tablet and a wide screen. */
+  protected void pictures(String name) {
+    for (Dimension size :
+        new Dimension[] {PHONE, new Dimension(820, 1180), new Dimension(1440, 900)}) {
+      browser.manage().window().setSize(size);
+      picture(name + "-" + size.getWidth());
+    }
+    browser.manage().window().setSize(PHONE);
   }
 
   /** A panel that is begun shows its task sheet first. */

@@ -11,6 +11,7 @@ import org.openqa.selenium.Dimension;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.WindowType;
+import org.openqa.selenium.support.ui.Select;
 
 /** An apprentice writes down a panel at the bench, phone in hand, and has it scored. */
 class EntryJourneyIT extends AtThePanel {
@@ -46,6 +47,37 @@ class EntryJourneyIT extends AtThePanel {
     write("r-humidity", "55");
     press("score");
     waiting().until(d -> d.getCurrentUrl().contains("/learn/result"));
+  }
+
+  @Test
+  void a_choice_is_given_to_all_the_rest_and_a_bare_time_is_in_minutes() {
+    begin("apprentice12", "/learn/start?task=preparing/flat-panel", "r-work-time");
+    new Select(field("r-shine-left-at3")).selectByValue("shine");
+    until(By.cssSelector("[data-rest='dull']")).sendKeys(Keys.ENTER);
+    write("r-work-time", "42");
+    untilSays("r-work-time", "42 min");
+    untilSaved();
+    browser.navigate().refresh();
+    assertThat(value("r-shine-left-at3")).isEqualTo("shine");
+    assertThat(browser.findElements(By.cssSelector("[data-cell^='shine-left.']")))
+        .extracting(e -> e.getDomProperty("value"))
+        .doesNotContain("");
+    isAccessible();
+    pictures("entry-preparing");
+  }
+
+  @Test
+  void a_number_that_was_rather_meant_in_another_unit_is_asked_back_and_kept() {
+    begin("apprentice4");
+    write("r-gun-pressure", "24");
+    untilSays("r-gun-pressure", "24 kPa? If you mean psi, write 24 psi.");
+    write("r-tip-size", "1.3");
+    untilSays("r-tip-size", "1.3 mm");
+    write("r-flash-c2", "8");
+    untilSays("r-flash-c2", "8 min");
+    untilSaved();
+    isAccessible();
+    pictures("entry-clear");
   }
 
   @Test
