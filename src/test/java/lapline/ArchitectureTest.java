@@ -23,12 +23,15 @@ class ArchitectureTest {
   private static final Map<String, Set<String>> MAY_USE =
       Map.ofEntries(
           Map.entry("trade", Set.of()),
+          Map.entry("judgement", Set.of()),
           Map.entry("content", Set.of("trade")),
           Map.entry("pages", Set.of("trade")),
           Map.entry("people", Set.of("trade", "pages", "content", "server")),
           Map.entry("lessons", Set.of("trade", "content", "pages", "people", "server")),
           Map.entry("practice", Set.of("trade", "content", "pages", "people", "server", "lessons")),
-          Map.entry("exams", Set.of("trade", "content", "pages", "people", "server", "lessons")),
+          Map.entry(
+              "exams",
+              Set.of("trade", "judgement", "content", "pages", "people", "server", "lessons")),
           Map.entry(
               "grading",
               Set.of(
@@ -132,6 +135,7 @@ class ArchitectureTest {
         "org.apache.commons.rng.",
         "org.hipparchus.",
         "org.locationtech.jts.");
+    assertUses("lapline.judgement", "java.", "lapline.judgement.");
     assertUses(
         "lapline.trade.measure",
         "java.",

@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.random.RandomGenerator;
 import lapline.exams.DrawPaper;
 import lapline.exams.HandInPaper;
+import lapline.exams.ItemRecords;
 import lapline.exams.PaperRecords;
 import lapline.exams.SavePaperAnswers;
 import lapline.exams.bank.QuestionBanks;
@@ -45,6 +46,7 @@ class DemoDesk {
   @Inject private QuestionBanks banks;
   @Inject private LessonRecords lessons;
   @Inject PaperRecords papers;
+  @Inject private ItemRecords items;
   @Inject private TargetRecords targets;
   @Inject private GradingRecords gradings;
   @Inject private PeopleRecords people;
@@ -79,7 +81,7 @@ class DemoDesk {
 
   private void learning(Advances advances) {
     learn = new LearnLesson(curriculum, lessons, advances, clock);
-    draw = new DrawPaper(papers, banks, clock, chance);
+    draw = new DrawPaper(papers, items, banks, clock, chance);
     answer = new SavePaperAnswers(papers, clock);
     handIn = new HandInPaper(papers, advances, clock);
   }

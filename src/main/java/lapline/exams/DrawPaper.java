@@ -22,6 +22,7 @@ import lapline.people.Role;
 @ApplicationScoped
 public class DrawPaper {
   private PaperRecords records;
+  private ItemRecords items;
   private QuestionBanks banks;
   private Clock clock;
   private RandomGenerator chance;
@@ -29,8 +30,14 @@ public class DrawPaper {
   protected DrawPaper() {}
 
   @Inject
-  public DrawPaper(PaperRecords records, QuestionBanks banks, Clock clock, RandomGenerator chance) {
+  public DrawPaper(
+      PaperRecords records,
+      ItemRecords items,
+      QuestionBanks banks,
+      Clock clock,
+      RandomGenerator chance) {
     this.records = records;
+    this.items = items;
     this.banks = banks;
     this.clock = clock;
     this.chance = chance;
@@ -80,7 +87,7 @@ public class DrawPaper {
             .flatMap(last -> records.paper(last.id()))
             .map(Paper::items)
             .orElse(Set.of());
-    Paper paper = new PaperDraw(chance).draw(bank, by.units(), before);
+    Paper paper = new PaperDraw(chance).draw(usable(by, bank), by.units(), before);
     Sitting sitting =
         new Sitting(UUID.randomUUID(), by.workshop(), by.id(), bank.unit(), clock.instant(), null);
     try {
@@ -89,5 +96,14 @@ public class DrawPaper {
     } catch (OpenPaperException tappedTwice) {
       return records.open(by.id(), bank.unit()).orElseThrow(() -> tappedTwice);
     }
+  }
+
+  /**
+   * What the workshop has not set aside; all of it where a changed bank would be left too small.
+   */
+  private Bank usable(Person by, Bank bank) {
+    Set<String> aside = items.aside(by.workshop(), bank.unit());
+    Bank left = bank.without(aside);
+    return aside.isEmpty() || !PaperDraw.isPossible(left) ? bank : left;
   }
 }

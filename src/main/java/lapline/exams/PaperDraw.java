@@ -1,11 +1,14 @@
 package lapline.exams;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Random;
 import java.util.Set;
 import java.util.random.RandomGenerator;
+import java.util.stream.IntStream;
 import lapline.exams.bank.Bank;
 import lapline.exams.bank.Item;
 import lapline.exams.bank.ItemKind;
@@ -41,6 +44,20 @@ public final class PaperDraw {
         units,
         bank.blueprint().pass(),
         items.stream().map(item -> questions.draw(item, units)).toList());
+  }
+
+  /** Whether a paper can be drawn from this bank as its blueprint says. */
+  static boolean isPossible(Bank bank) {
+    boolean enough =
+        Arrays.stream(ItemKind.values())
+            .allMatch(kind -> bank.of(kind).size() >= bank.blueprint().draw().get(kind));
+    if (!enough) {
+      return false;
+    }
+    // a chance of its own, so that asking changes no paper that is drawn afterwards
+    PaperDraw draw = new PaperDraw(new Random(1));
+    return IntStream.range(0, TRIES)
+        .anyMatch(i -> topics(draw.oneDraw(bank, Set.of())).equals(bank.topics()));
   }
 
   private List<Item> items(Bank bank, Set<String> before) {

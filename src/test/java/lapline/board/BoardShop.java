@@ -19,6 +19,7 @@ import lapline.exams.DrawPaper;
 import lapline.exams.PaperRecords;
 import lapline.exams.ReadPapers;
 import lapline.exams.bank.QuestionBanks;
+import lapline.exams.store.StoredItemRecords;
 import lapline.exams.store.StoredPaperRecords;
 import lapline.lessons.Curriculum;
 import lapline.lessons.CurriculumReader;
@@ -106,7 +107,8 @@ public final class BoardShop implements AutoCloseable {
     LessonRecords lessons = with(new StoredLessonRecords());
     PaperRecords papers = with(new StoredPaperRecords());
     QuestionBanks banks = new QuestionBanks(List.of(), List.of());
-    DrawPaper draw = new DrawPaper(papers, banks, clock, new Random(7));
+    DrawPaper draw =
+        new DrawPaper(papers, with(new StoredItemRecords()), banks, clock, new Random(7));
     return new LookAtLearner(
         course,
         lessons,

@@ -34,11 +34,13 @@ class SitPaperTest {
 
   private Instant now = Instant.parse("2031-03-04T14:05:00Z");
   private final Clock clock = clock(() -> now);
+  private final RememberedItems items = new RememberedItems();
   private final RememberedPapers records = new RememberedPapers();
   private final QuestionBanks banks = new BankReader(ContentFiles.fromClasspath()).read();
   private final Bank bank = banks.bank(UNIT).orElseThrow();
   private final List<LearnerAdvanced> told = new ArrayList<>();
-  private final DrawPaper draw = new DrawPaper(records, banks, clock, new SplittableRandom(5));
+  private final DrawPaper draw =
+      new DrawPaper(records, items, banks, clock, new SplittableRandom(5));
   private final SavePaperAnswers save = new SavePaperAnswers(records, clock);
   private final HandInPaper handIn = new HandInPaper(records, told::add, clock);
   private final ReadPapers read = new ReadPapers(records);

@@ -30,6 +30,7 @@ final class Addresses {
       Map.ofEntries(
           Map.entry("unit", "masking"),
           Map.entry("skill", "masking"),
+          Map.entry("item", "tape-on-a-curve"),
           Map.entry("task", ""),
           Map.entry("criterion", ""),
           Map.entry("asking", ""),

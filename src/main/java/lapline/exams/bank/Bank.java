@@ -20,6 +20,12 @@ public record Bank(String unit, String title, Blueprint blueprint, List<Item> it
     return items.stream().filter(i -> i.kind() == kind).toList();
   }
 
+  /** This bank without the items of these ids. */
+  public Bank without(Set<String> ids) {
+    return new Bank(
+        unit, title, blueprint, items.stream().filter(i -> !ids.contains(i.id())).toList());
+  }
+
   public Set<String> topics() {
     return items.stream().map(Item::topic).collect(Collectors.toCollection(LinkedHashSet::new));
   }

@@ -42,7 +42,7 @@ public final class BankText {
   }
 
   /** The names of values that a text has places for. */
-  static List<String> names(String text) {
+  public static List<String> names(String text) {
     return places(text).stream().filter(p -> !p.contains(EITHER)).map(String::strip).toList();
   }
 

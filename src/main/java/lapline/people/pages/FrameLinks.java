@@ -25,6 +25,7 @@ public class FrameLinks {
           new Way("/learn/record", "record", Set.of(APPRENTICE)),
           new Way("/teach/needs", "needs", Set.of(INSTRUCTOR)),
           new Way("/teach/cohort", "cohort", Set.of(INSTRUCTOR)),
+          new Way("/teach/items", "items", Set.of(INSTRUCTOR)),
           new Way("/examine/decisions", "decisions", Set.of(EXAMINER)),
           new Way(
               "/shop/skills-board", "skills-board", Set.of(OWNER, INSTRUCTOR, REGISTRAR, EXAMINER)),
