@@ -81,8 +81,7 @@ public final class Ciede2000 {
       Weights weights) {
 
     double size() {
-      double squared =
-          lightness * lightness + chroma * chroma + hue * hue + crossed * chroma * hue;
+      double squared = lightness * lightness + chroma * chroma + hue * hue + crossed * chroma * hue;
       // never negative but by rounding, for |R_T| stays below 2
       return Math.sqrt(Math.max(0, squared));
     }

@@ -5,8 +5,8 @@ import lapline.trade.measure.Valid;
 /**
  * Colour difference CMC(l:c), judged from the first colour: another number the other way round.
  *
- * <p>Source: ISO 105-J03:2009, BS 6923:1988 (from memory). 2:1 asks whether a lot is acceptable, 1:1
- * whether a difference is seen.
+ * <p>Source: ISO 105-J03:2009, BS 6923:1988 (from memory). 2:1 asks whether a lot is acceptable,
+ * 1:1 whether a difference is seen.
  *
  * @param lightness l, how much lightness may differ, more than 0
  * @param chroma c, how much chroma may differ, more than 0

@@ -12,10 +12,10 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
  * How surely two colours truly lie within so many steps of each other, when each was read with an
  * error.
  *
- * <p>A difference is no normal value: it cannot be less than 0, and two readings of one and the same
- * colour differ by more than nothing on average. So the errors are carried in the three parts of
- * CIEDE2000, with its weights held at the mean of the two readings, and the chance of lying inside
- * the ellipsoid of that many steps is integrated (JCGM 106:2012, 7.2, in three dimensions).
+ * <p>A difference is no normal value: it cannot be less than 0, and two readings of one and the
+ * same colour differ by more than nothing on average. So the errors are carried in the three parts
+ * of CIEDE2000, with its weights held at the mean of the two readings, and the chance of lying
+ * inside the ellipsoid of that many steps is integrated (JCGM 106:2012, 7.2, in three dimensions).
  * Accuracy: 1e-6, as long as the errors are small against the colour space (below 2 in each
  * coordinate).
  */
@@ -39,8 +39,7 @@ final class DifferenceSureness {
    * @param error of the difference between the two readings
    */
   static DifferenceSureness of(Steps steps, ReaderError error) {
-    Part lightness =
-        new Part(steps.lightness(), error.lightness() / steps.weights().lightness());
+    Part lightness = new Part(steps.lightness(), error.lightness() / steps.weights().lightness());
     Part[] plane = new Plane(steps, error.colour()).parts();
     Part[] parts = {lightness, plane[0], plane[1]};
     // parts without an error first, so that the last one has the smoothest closed form
@@ -89,8 +88,7 @@ final class DifferenceSureness {
         * NODES.integrate(
             t -> {
               double x = room * Math.sin(middle + half * t);
-              double density =
-                  NORMAL.density((x - part.mean) / part.deviation) / part.deviation;
+              double density = NORMAL.density((x - part.mean) / part.deviation) / part.deviation;
               return density
                   * room
                   * Math.cos(middle + half * t)

@@ -59,8 +59,11 @@ class CardJudgementTest {
     CardJudgement judgement = judged(metallic(0, 0, 2), metallic(0, 0, 0), GOOD);
 
     assertThat(judgement.match()).isEqualTo(Match.BLENDED);
-    assertThat(judgement.moves()).extracting(ColourMove::direction).containsOnly(Direction.YELLOWER);
-    assertThat(judgement.moves()).allSatisfy(m -> assertThat(m.amount()).isEqualTo(2, within(1e-9)));
+    assertThat(judgement.moves())
+        .extracting(ColourMove::direction)
+        .containsOnly(Direction.YELLOWER);
+    assertThat(judgement.moves())
+        .allSatisfy(m -> assertThat(m.amount()).isEqualTo(2, within(1e-9)));
   }
 
   @Test
@@ -81,15 +84,15 @@ class CardJudgementTest {
         CardJudgement.of(panel, solid(49.6), error, error, MatchLimits.COURSE);
     double u = 0.3 * Math.sqrt(2);
 
-    assertThat(judgement.angles().get(AspecularAngle.A45).difference()).isCloseTo(0.8, within(1e-9));
+    assertThat(judgement.angles().get(AspecularAngle.A45).difference())
+        .isCloseTo(0.8, within(1e-9));
     assertThat(judgement.butted())
         .isCloseTo(NormalDistribution.of(0.8, u).probability(-1, 1), within(1e-9));
   }
 
   @Test
   void readings_of_other_angles_or_another_white_are_not_compared() {
-    AngleSet other =
-        new AngleSet(White.D65_2, Map.of(AspecularAngle.A45, new Lab(50, 0, 0)));
+    AngleSet other = new AngleSet(White.D65_2, Map.of(AspecularAngle.A45, new Lab(50, 0, 0)));
 
     assertThatExceptionOfType(MeasureException.class)
         .isThrownBy(() -> judged(solid(50), other, GOOD))

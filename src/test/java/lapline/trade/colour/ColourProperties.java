@@ -40,8 +40,7 @@ class ColourProperties {
   void tristimulus_values_come_back(long seed) {
     RandomGenerator chance = new Random(seed);
     Xyz xyz =
-        new Xyz(
-            120 * chance.nextDouble(), 120 * chance.nextDouble(), 120 * chance.nextDouble());
+        new Xyz(120 * chance.nextDouble(), 120 * chance.nextDouble(), 120 * chance.nextDouble());
 
     Xyz back = Lab.of(xyz, White.D65_10).toXyz(White.D65_10);
 
@@ -60,8 +59,7 @@ class ColourProperties {
     assertThat(before).isZero();
     assertThat(Cmc.SEEN.of(colour, colour)).isZero();
     for (double step = 0.5; step < 5; step += 0.5) {
-      double now =
-          Ciede2000.of(colour, new Lab(colour.lightness() + step, colour.a(), colour.b()));
+      double now = Ciede2000.of(colour, new Lab(colour.lightness() + step, colour.a(), colour.b()));
       assertThat(now).isGreaterThan(before);
       before = now;
     }
@@ -74,7 +72,8 @@ class ColourProperties {
     RandomGenerator chance = new Random(seed);
     Lab panel = colour(chance);
     Lab card = beside(panel, chance, 0.8);
-    ReaderError error = new ReaderError(0.1 + 0.3 * chance.nextDouble(), 0.05 + 0.3 * chance.nextDouble());
+    ReaderError error =
+        new ReaderError(0.1 + 0.3 * chance.nextDouble(), 0.05 + 0.3 * chance.nextDouble());
     double limit = Ciede2000.of(card, panel) * (0.6 + 0.8 * chance.nextDouble());
 
     double sure = DifferenceSureness.of(Ciede2000.between(card, panel), error).within(limit);
