@@ -57,7 +57,7 @@ public class ItemPage {
   }
 
   public String getTitle() {
-    return messages.say("exams.item.title", bankTitle(), words.question(getStudied().item()));
+    return messages.say("exams.item.title", bankTitle(), words.worth(getStudied()));
   }
 
   private String bankTitle() {
@@ -96,8 +96,12 @@ public class ItemPage {
   public String name(UUID person) {
     if (names == null) {
       Set<UUID> ids = new HashSet<>();
-      getHistory()
-          .forEach(h -> ids.addAll(h.back() == null ? Set.of(h.by()) : Set.of(h.by(), h.backBy())));
+      for (SetAside one : getHistory()) {
+        ids.add(one.by());
+        if (one.backBy() != null) {
+          ids.add(one.backBy());
+        }
+      }
       names = people.names(ids);
     }
     return names.getOrDefault(person, "");

@@ -55,7 +55,7 @@ public class ItemWords {
 
   /** 63 %, or a dash. */
   public String share(OptionalDouble share) {
-    return share.isEmpty() ? "–" : Math.round(100 * share.getAsDouble()) + " %";
+    return share.isEmpty() ? "–" : Math.round(100 * share.getAsDouble()) + "\u00a0%";
   }
 
   /** 0.42, or a dash. */

@@ -35,6 +35,9 @@ public class ItemsPage {
   }
 
   public String getTitle() {
+    if (getItems().stream().allMatch(i -> i.worth() == ItemStudied.Worth.TOO_FEW)) {
+      return messages.say("exams.study.title.too-few", getBank().title());
+    }
     long looks = getItems().stream().filter(ItemStudied::needsALook).count();
     return messages.say("exams.study.title", getBank().title(), looks, getItems().size());
   }
