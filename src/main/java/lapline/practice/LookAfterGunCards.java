@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 import lapline.people.NotFoundException;
 import lapline.people.Person;
 import lapline.people.Role;
@@ -35,6 +36,21 @@ public class LookAfterGunCards {
   @Transactional
   public List<GunCard> inUse(Person by) {
     return records.gunCards(by.workshop());
+  }
+
+  /**
+   * The cards in use, and the one that a panel was begun with where it was put away since, so that
+   * it does not lose its card by being sent.
+   *
+   * @param begunWith null for none
+   */
+  @Transactional
+  public List<GunCard> choosable(Person by, UUID begunWith) {
+    Optional<GunCard> former =
+        Optional.ofNullable(begunWith)
+            .flatMap(records::gunCard)
+            .filter(c -> !c.inUse() && c.workshop().equals(by.workshop()));
+    return Stream.concat(inUse(by).stream(), former.stream()).toList();
   }
 
   /** A card of the person's own workshop, in use or not. */

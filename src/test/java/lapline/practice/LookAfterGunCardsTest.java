@@ -73,6 +73,20 @@ class LookAfterGunCardsTest {
   }
 
   @Test
+  void a_panel_keeps_the_card_it_was_begun_with_though_it_was_put_away() {
+    wrong("Gun 1", figures("4 to 6 in", "", ""));
+    GunCard card = onlyCard();
+    wrong("Gun 2", figures("5 to 7 in", "", ""));
+    assertThat(shop.cards.choosable(shop.apprentice, card.id())).hasSize(2);
+    shop.cards.retire(shop.instructor, card.id());
+    assertThat(shop.cards.choosable(shop.apprentice, card.id()))
+        .extracting(GunCard::name)
+        .containsExactly("Gun 2", "Gun 1");
+    assertThat(shop.cards.choosable(shop.apprentice, null)).hasSize(1);
+    assertThat(shop.cards.choosable(shop.stranger, card.id())).as("another workshop's").isEmpty();
+  }
+
+  @Test
   void a_card_put_away_cannot_be_corrected_and_nobody_else_touches_a_card() {
     wrong("Gun 1", figures("4 to 6 in", "", ""));
     UUID id = onlyCard().id();

@@ -182,7 +182,7 @@ public class EntryPage {
   }
 
   public List<GunCard> getGunCards() {
-    return gunCards.inUse(person());
+    return gunCards.choosable(person(), getAttempt().gunCard());
   }
 
   public EntryDrawing getDrawing() {
