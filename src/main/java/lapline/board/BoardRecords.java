@@ -10,23 +10,33 @@ public interface BoardRecords {
   /** What stood first among the findings since then, most frequent first. */
   List<FindingCount> findings(UUID workshop, Instant since, int most);
 
+  /** Panels on which a cause stood first since then, latest first. */
+  List<FoundPanel> found(UUID workshop, Cause cause, Instant since, int first, int size);
+
+  int countFound(UUID workshop, Cause cause, Instant since);
+
+  /** A cause as it is counted: for all tasks of a unit together. */
+  record Cause(String unit, String finding) {}
+
   /**
    * For each skill that somebody has begun and was never signed off for, how many they are without
    * those who wait for the examiner; most first.
    */
-  List<OnTheWay> onTheWay(UUID workshop);
+  List<SkillCount> onTheWay(UUID workshop);
 
   /** Who learns or holds a sign-off, by name. */
   List<Named> people(UUID workshop, int first, int size);
 
+  /** The same with those first whose sign-off of a skill is good at this moment. */
+  List<Named> goodFirst(UUID workshop, String skill, Instant now, int first, int size);
+
+  /** The same with those first who wait for the examiner, and after them those on the way. */
+  List<Named> waitingFirst(UUID workshop, String skill, int first, int size);
+
   int countPeople(UUID workshop);
 
-  /**
-   * How many people have a sign-off that is good at this moment.
-   *
-   * @param skill null for any
-   */
-  int countGood(UUID workshop, String skill, Instant now);
+  /** For each skill that somebody has a good sign-off of at this moment, how many they are. */
+  List<SkillCount> good(UUID workshop, Instant now);
 
   /** Sign-offs that end from one moment to before another and are the latest of their skill. */
   List<Ending> ending(UUID workshop, Instant from, Instant before, int first, int size);

@@ -5,9 +5,10 @@ import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 import java.util.UUID;
+import lapline.pages.Paging;
 import lapline.people.NotFoundException;
 import lapline.people.PeopleRecords;
 import lapline.people.Person;
@@ -40,15 +41,29 @@ public class LookAtCohort {
   @Transactional
   public List<FindingCount> findings(Person by) {
     by.mustBe(Role.INSTRUCTOR);
-    return records.findings(
-        by.workshop(), clock.instant().minus(Duration.ofDays(DAYS)), MOST_FINDINGS);
+    return records.findings(by.workshop(), since(), MOST_FINDINGS);
   }
 
-  /** The skill that most people are on their way to; none where nobody is. */
+  /** The panels behind one of those counts, latest first. */
   @Transactional
-  public Optional<OnTheWay> mostOnTheWay(Person by) {
+  public Paged<FoundPanel> found(Person by, String unit, String finding, int page) {
     by.mustBe(Role.INSTRUCTOR);
-    return records.onTheWay(by.workshop()).stream().findFirst();
+    BoardRecords.Cause cause = new BoardRecords.Cause(unit, finding);
+    Instant since = since();
+    Paging paging = new Paging(page, records.countFound(by.workshop(), cause, since));
+    return new Paged<>(
+        paging, records.found(by.workshop(), cause, since, paging.first(), Paging.SIZE));
+  }
+
+  private Instant since() {
+    return clock.instant().minus(Duration.ofDays(DAYS));
+  }
+
+  /** How many people are on their way to each skill; most first. */
+  @Transactional
+  public List<SkillCount> onTheWay(Person by) {
+    by.mustBe(Role.INSTRUCTOR);
+    return records.onTheWay(by.workshop());
   }
 
   /** Somebody of the same workshop with their marks. */

@@ -82,6 +82,8 @@ public class ShowTrainingRecord {
         signOff == null ? null : signOff.granted(),
         signOff == null ? "" : signOff.ruleVersion(),
         grant == null ? "" : grant.by(),
+        signOff == null ? "" : signOff.code(),
+        signOff == null ? null : stopped(steps, signOff),
         grant == null ? null : proof(grant.evidence()),
         panels == null ? 0 : panels.tried(),
         panels == null ? 0 : panels.accepted());
@@ -91,6 +93,20 @@ public class ShowTrainingRecord {
   private static TakenStep grant(List<TakenStep> steps, SignOff signOff) {
     return steps.stream()
         .filter(s -> s.kind() == Step.Kind.GRANTED && s.skill().equals(signOff.skill()))
+        .findFirst()
+        .orElse(null);
+  }
+
+  /** The step that took the sign-off away; steps come latest first. */
+  private static TakenStep stopped(List<TakenStep> steps, SignOff signOff) {
+    Step.Kind kind =
+        switch (signOff.state()) {
+          case GRANTED -> null;
+          case SUSPENDED -> Step.Kind.SUSPENDED;
+          case WITHDRAWN -> Step.Kind.WITHDRAWN;
+        };
+    return steps.stream()
+        .filter(s -> s.kind() == kind && s.skill().equals(signOff.skill()))
         .findFirst()
         .orElse(null);
   }

@@ -1,5 +1,6 @@
 package lapline.board;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.UUID;
 import lapline.signoff.SignOff;
@@ -10,11 +11,15 @@ import lapline.signoff.Standing;
  * What a person may do of one skill at a moment, or how far they are from it.
  *
  * @param until when a good one ends or a past one ended; null where there never was one
+ * @param endsSoon whether a good one ends within the next 90 days
  * @param signOff id of the latest sign-off; null where there never was one
  * @param have steps of the rule that are there: lesson, exam, panels that count, panels graded
  * @param need steps that the rule asks for in all
  */
-public record SkillMark(Skill skill, Kind kind, Instant until, UUID signOff, int have, int need) {
+public record SkillMark(
+    Skill skill, Kind kind, Instant until, boolean endsSoon, UUID signOff, int have, int need) {
+  /** Whoever plans cover has to see an end so long before it comes. */
+  private static final Duration SOON = Duration.ofDays(90);
 
   /** In words on the board. */
   public enum Kind {
@@ -39,6 +44,7 @@ public record SkillMark(Skill skill, Kind kind, Instant until, UUID signOff, int
         skill,
         kind,
         until,
+        kind == Kind.GOOD && until.isBefore(now.plus(SOON)),
         latest == null ? null : latest.id(),
         have(skill.rule(), standing),
         need(skill.rule()));
@@ -80,6 +86,11 @@ public record SkillMark(Skill skill, Kind kind, Instant until, UUID signOff, int
 
   private static int need(Skill.Rule rule) {
     return (rule.lesson() ? 1 : 0) + (rule.exam() ? 1 : 0) + rule.accepted() + rule.graded();
+  }
+
+  /** Which words and which look it has: its kind, or that a good one ends soon. */
+  public String look() {
+    return endsSoon ? "SOON" : kind.name();
   }
 
   public boolean isGood() {

@@ -17,6 +17,8 @@ public record TrainingRecord(
    *
    * @param examiner who granted the latest sign-off; empty where there is none
    * @param granted null where there is none
+   * @param code by which anybody may check the latest sign-off; empty where there is none
+   * @param stopped the step by which it was suspended or withdrawn; null where it was not
    * @param proof what the examiner had before them when granting; null where there is none
    */
   public record Line(
@@ -24,9 +26,17 @@ public record TrainingRecord(
       Instant granted,
       String ruleVersion,
       String examiner,
+      String code,
+      TakenStep stopped,
       Proof proof,
       long tried,
-      long accepted) {}
+      long accepted) {
+
+    /** The code in fours, as it is read from paper. */
+    public String codeInFours() {
+      return code.replaceAll("(.{4})(?=.)", "$1 ");
+    }
+  }
 
   /** Evidence as it was at the decision. */
   public record Proof(

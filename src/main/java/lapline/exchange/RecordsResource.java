@@ -7,7 +7,9 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
 import java.util.UUID;
 import lapline.board.pages.RecordSheets;
 import lapline.pages.drawing.Drawing;
@@ -20,6 +22,7 @@ import lapline.people.SignedIn;
 public class RecordsResource {
   @Inject private SignedIn signedIn;
   @Inject private RecordSheets sheets;
+  @Context private UriInfo here;
 
   /**
    * @param paper {@code a4} or {@code letter}; the one usual in the person's units where it is left
@@ -29,7 +32,7 @@ public class RecordsResource {
   @Produces("application/pdf")
   public Response sheet(@PathParam("id") UUID person, @QueryParam("paper") String paper) {
     Person by = signedIn.person();
-    Drawing sheet = sheets.of(by, person, PrintedPage.paper(paper, by));
+    Drawing sheet = sheets.of(by, person, PrintedPage.paper(paper, by), PrintedPage.address(here));
     return PrintedPage.of(sheet, "training-record");
   }
 }

@@ -1,6 +1,7 @@
 package lapline.practice;
 
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -50,6 +51,9 @@ public interface AttemptRecords {
 
   /** Writes what the instructor decided. */
   void changeState(UUID attempt, Attempt.State state);
+
+  /** All criteria that these panels did not surely meet, in one query. */
+  List<Shortfall> shortfalls(Collection<UUID> attempts);
 
   Optional<PracticeTask> taskAsJudged(UUID attempt);
 

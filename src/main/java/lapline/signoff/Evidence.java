@@ -13,6 +13,7 @@ import java.util.UUID;
  *
  * @param panels the last scored panels that the rule looks at, newest first
  * @param tried how many panels were scored in all
+ * @param learnt when lesson and exam were done
  */
 public record Evidence(
     UUID person,
@@ -20,10 +21,23 @@ public record Evidence(
     boolean lessonDone,
     boolean examPassed,
     List<Panel> panels,
-    int tried) {
+    int tried,
+    Learnt learnt) {
 
   public Evidence {
     panels = List.copyOf(panels);
+    // not written down with decisions of before
+    learnt = learnt == null ? Learnt.NOTHING : learnt;
+  }
+
+  /**
+   * When the lesson and the exam were done; each null where it was not.
+   *
+   * @param paper the exam that was passed
+   * @param score its score, 0 to 1
+   */
+  public record Learnt(Instant read, Instant passed, UUID paper, Double score) {
+    public static final Learnt NOTHING = new Learnt(null, null, null, null);
   }
 
   /**
@@ -48,10 +62,24 @@ public record Evidence(
     }
   }
 
-  /** One thing the rule asks for: how much there is and how much is needed. */
-  public record Line(String key, int have, int need) {
+  /**
+   * One thing the rule asks for: how much there is and how much is needed.
+   *
+   * @param once whether it is a thing done once, so that it is there or not
+   * @param on when it was done; null where it was not, or where that is not known
+   */
+  public record Line(String key, int have, int need, boolean once, Instant on) {
     public boolean isMet() {
       return have >= need;
+    }
+
+    /** Which sentence says what there is. */
+    public String words() {
+      if (!once) {
+        return "signoff.line.count";
+      }
+      String done = on == null ? "signoff.line.done" : "signoff.line.done-on";
+      return isMet() ? done : "signoff.line.not-done";
     }
   }
 
@@ -91,14 +119,22 @@ public record Evidence(
   public List<Line> lines() {
     List<Line> lines = new ArrayList<>();
     if (skill.rule().lesson()) {
-      lines.add(new Line("signoff.evidence.lesson", lessonDone ? 1 : 0, 1));
+      lines.add(once("signoff.evidence.lesson", lessonDone, learnt.read()));
     }
     if (skill.rule().exam()) {
-      lines.add(new Line("signoff.evidence.exam", examPassed ? 1 : 0, 1));
+      lines.add(once("signoff.evidence.exam", examPassed, learnt.passed()));
     }
-    lines.add(new Line("signoff.evidence.panels", counting(), skill.rule().accepted()));
-    lines.add(new Line("signoff.evidence.graded", graded(), skill.rule().graded()));
+    lines.add(count("signoff.evidence.panels", counting(), skill.rule().accepted()));
+    lines.add(count("signoff.evidence.graded", graded(), skill.rule().graded()));
     return lines;
+  }
+
+  private static Line once(String key, boolean done, Instant on) {
+    return new Line(key, done ? 1 : 0, 1, true, done ? on : null);
+  }
+
+  private static Line count(String key, int have, int need) {
+    return new Line(key, have, need, false, null);
   }
 
   public boolean isComplete() {

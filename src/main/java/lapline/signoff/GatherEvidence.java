@@ -6,8 +6,10 @@ import jakarta.transaction.Transactional;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import lapline.exams.PaperRecords;
+import lapline.exams.Sitting;
 import lapline.lessons.Curriculum;
 import lapline.lessons.LessonProgress;
 import lapline.lessons.LessonRecords;
@@ -53,13 +55,26 @@ public class GatherEvidence {
             .filter(a -> a.outcome().scored().isAfter(since))
             .map(GatherEvidence::panel)
             .toList();
+    LessonProgress lesson =
+        lessons.progress(person).getOrDefault(skill.unit(), LessonProgress.NONE);
+    Optional<Sitting> exam = Optional.ofNullable(exams.passed(person).get(skill.unit()));
     return new Evidence(
         person,
         skill,
-        lessonDone(person, skill.unit()),
-        examPassed(person, skill.unit()),
+        curriculum.lesson(skill.unit()).map(lesson::finished).orElse(false),
+        exam.isPresent(),
         panels,
-        attempts.count(all));
+        attempts.count(all),
+        learnt(lesson, exam));
+  }
+
+  private static Evidence.Learnt learnt(LessonProgress lesson, Optional<Sitting> exam) {
+    Optional<Sitting.Outcome> outcome = exam.map(Sitting::outcome);
+    return new Evidence.Learnt(
+        lesson.read(),
+        outcome.map(Sitting.Outcome::handedIn).orElse(null),
+        exam.map(Sitting::id).orElse(null),
+        outcome.map(Sitting.Outcome::score).orElse(null));
   }
 
   /** Where the rule names one task, panels under others push none of it out of the last so many. */
@@ -82,15 +97,6 @@ public class GatherEvidence {
         .withdrawnAt(person, skill.id())
         .filter(withdrawn -> withdrawn.isAfter(young))
         .orElse(young);
-  }
-
-  private boolean lessonDone(UUID person, String unit) {
-    LessonProgress progress = lessons.progress(person).getOrDefault(unit, LessonProgress.NONE);
-    return curriculum.lesson(unit).map(progress::finished).orElse(false);
-  }
-
-  private boolean examPassed(UUID person, String unit) {
-    return exams.passed(person).containsKey(unit);
   }
 
   private static Evidence.Panel panel(Attempt a) {

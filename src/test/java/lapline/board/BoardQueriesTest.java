@@ -37,7 +37,17 @@ class BoardQueriesTest {
       assertThat(shop.board.rows(shop.owner, "", 3).rows()).hasSize(10);
       assertThat(shop.due.count(shop.owner, 90)).isPositive();
       assertThat(shop.cohort.findings(shop.instructor)).hasSize(4);
-      assertThat(shop.cohort.mostOnTheWay(shop.instructor)).isPresent();
+      assertThat(shop.cohort.onTheWay(shop.instructor)).hasSize(4);
+      int found = shop.cohort.found(shop.instructor, "clear", "film.low", 1).paging().getCount();
+      assertThat(found).isGreaterThan(60);
+      assertThat(shop.board.good(shop.owner, "")).allMatch(skill -> skill.people() > 0);
+      assertThat(shop.board.rows(shop.owner, "clear", 1).rows())
+          .as("who may comes first")
+          .allMatch(row -> row.marks().get(0).isGood());
+      assertThat(shop.board.learners(shop.instructor, "clear", 1).rows().get(0).marks().get(0))
+          .as("who waits for the examiner comes first")
+          .extracting(SkillMark::kind)
+          .isEqualTo(SkillMark.Kind.READY);
     }
   }
 

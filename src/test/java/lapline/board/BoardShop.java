@@ -213,13 +213,13 @@ public final class BoardShop implements AutoCloseable {
         () -> needs.returned(instructor, needs.counts(instructor), 1),
         "cohort",
         () -> {
-          board.rows(instructor, "", 1);
-          cohort.mostOnTheWay(instructor);
+          board.learners(instructor, "", 1);
+          cohort.onTheWay(instructor);
           cohort.findings(instructor);
         },
         "skills board",
         () -> {
-          board.countGood(owner, "");
+          board.good(owner, "");
           board.rows(owner, "", 1);
         },
         "due",
@@ -227,6 +227,15 @@ public final class BoardShop implements AutoCloseable {
           due.ending(owner, 90, 1);
           List.of(30, 60, 90, 0).forEach(days -> due.count(owner, days));
         },
+        "skills board, clear",
+        () -> {
+          board.good(owner, "clear");
+          board.rows(owner, "clear", 1);
+        },
+        "cohort, clear",
+        () -> board.learners(instructor, "clear", 1),
+        "finding",
+        () -> cohort.found(instructor, "clear", "film.low", 1),
         "training record",
         () -> record.of(owner, learner(1)));
   }

@@ -95,7 +95,7 @@ class WorkshopWallIT {
     }
     assertEquals(new SeeNeeds.Counts(0, 0, 0, 0), needs.counts(neighbour));
     assertTrue(cohort.findings(neighbour).isEmpty());
-    assertEquals(0, board.countGood(neighbour, ""));
+    assertTrue(board.good(neighbour, "").stream().allMatch(s -> s.people() == 0));
     assertTrue(
         board.rows(neighbour, "", 1).rows().stream()
             .allMatch(r -> r.person().id().equals(neighbour.id())));

@@ -31,6 +31,7 @@ final class Addresses {
           Map.entry("unit", "masking"),
           Map.entry("skill", "masking"),
           Map.entry("item", "tape-on-a-curve"),
+          Map.entry("finding", "film.low"),
           Map.entry("task", ""),
           Map.entry("criterion", ""),
           Map.entry("asking", ""),

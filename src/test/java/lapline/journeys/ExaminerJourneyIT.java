@@ -46,6 +46,21 @@ class ExaminerJourneyIT extends Journey {
   }
 
   @Test
+  void an_examiner_finds_a_decision_on_the_skills_board() {
+    signIn("examiner");
+    browser.findElement(By.linkText("Skills board")).click();
+    waiting().until(d -> d.getCurrentUrl().contains("/shop/skills-board"));
+    isAccessible();
+    browser
+        .findElement(By.cssSelector(".matrix a[href*='skill=masking'][href*='person=']"))
+        .click();
+    waiting().until(d -> d.getCurrentUrl().contains("/examine/decision"));
+    assertThat(title()).contains("Masking");
+    isAccessible();
+    picture("decision-from-board-1440");
+  }
+
+  @Test
   void an_apprentice_cannot_decide() {
     signIn("apprentice12");
     open("/examine/decisions");

@@ -192,6 +192,16 @@ class InstructorJourneyIT extends Journey {
     isAccessible();
     picture("cohort-390");
     width(1440);
+    browser.findElement(By.cssSelector(".findings a")).click();
+    waiting().until(d -> d.getCurrentUrl().contains("/teach/finding"));
+    assertThat(title()).contains(" in 90 days");
+    isAccessible();
+    picture("finding-1440");
+    open("/teach/cohort?skill=clear");
+    assertThat(title()).endsWith("working towards Clear");
+    isAccessible();
+    picture("cohort-clear-1440");
+    open("/teach/cohort");
     browser.findElement(By.linkText("Nell Drystone")).click();
     waiting().until(d -> d.getCurrentUrl().contains("/teach/person"));
     assertThat(title()).startsWith("Nell Drystone: ");
@@ -200,6 +210,8 @@ class InstructorJourneyIT extends Journey {
     width(390);
     isAccessible();
     picture("person-390");
+    width(820);
+    picture("person-820");
     assertThat(browser.findElements(By.cssSelector("a[href*='" + id + "']"))).isNotEmpty();
     open("/teach/needs?for=stuck&page=abc");
     assertThat(text()).doesNotContain("whole number");

@@ -8,11 +8,13 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Base64;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
+import org.openqa.selenium.print.PrintOptions;
 import org.openqa.selenium.support.ui.Select;
 
 /** The owner sees who may do what today, what runs out, and prints a record for the inspector. */
@@ -21,7 +23,7 @@ class OwnerJourneyIT extends Journey {
   @Test
   void the_board_says_who_may_do_what_today_and_can_be_narrowed_to_a_skill() {
     signIn("owner");
-    assertThat(title()).endsWith("unsupervised today");
+    assertThat(title()).contains("unsupervised today");
     isAccessible();
     picture("skills-board-1440");
     new Select(until(By.id("skill"))).selectByValue("clear");
@@ -31,6 +33,33 @@ class OwnerJourneyIT extends Journey {
     width(390);
     isAccessible();
     picture("skills-board-390");
+  }
+
+  @Test
+  void board_and_record_go_on_one_sheet_of_paper_each_with_what_explains_them() throws Exception {
+    signIn("owner");
+    try (PDDocument board = printed("skills-board-print")) {
+      assertThat(board.getNumberOfPages()).isEqualTo(1);
+      assertThat(new PDFTextStripper().getText(board))
+          .contains("A full ring is a good sign-off")
+          .contains("Harrowgate")
+          .contains("respirator fit tests");
+    }
+    browser.findElement(By.linkText("Nell Drystone")).click();
+    waiting().until(d -> d.getCurrentUrl().contains("/shop/record"));
+    isAccessible();
+    picture("record-sign-offs-1440");
+    try (PDDocument record = printed("record-print")) {
+      assertThat(record.getNumberOfPages()).isEqualTo(1);
+    }
+  }
+
+  private PDDocument printed(String name) throws Exception {
+    byte[] file = Base64.getDecoder().decode(browser.print(new PrintOptions()).getContent());
+    Path folder = Path.of(System.getProperty("screenshots", "target/screenshots"));
+    Files.createDirectories(folder);
+    Files.write(folder.resolve(name + ".pdf"), file);
+    return Loader.loadPDF(file);
   }
 
   @Test

@@ -2,6 +2,7 @@ package lapline.practice;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import lapline.trade.measure.Verdict;
 
 /** Attempts kept in memory, for tests of the rules. */
 public final class RememberedAttempts implements AttemptRecords {
@@ -149,6 +151,26 @@ public final class RememberedAttempts implements AttemptRecords {
   @Override
   public void changeState(UUID attempt, Attempt.State state) {
     change(attempt, state, attempts.get(attempt).revision(), attempts.get(attempt).outcome());
+  }
+
+  @Override
+  public List<Shortfall> shortfalls(Collection<UUID> some) {
+    return some.stream()
+        .filter(scores::containsKey)
+        .flatMap(
+            id ->
+                scores.get(id).results().stream()
+                    .filter(r -> !r.judged() || r.verdict() != Verdict.MET)
+                    .map(r -> shortfall(id, r)))
+        .toList();
+  }
+
+  private Shortfall shortfall(UUID id, PanelScore.Result result) {
+    return new Shortfall(
+        id,
+        attempts.get(id).task(),
+        result.criterion().id(),
+        result.judged() ? result.verdict() : null);
   }
 
   @Override

@@ -85,7 +85,7 @@ class EvidenceTest {
   }
 
   private static Evidence evidence(boolean lesson, boolean exam, List<Panel> panels) {
-    return new Evidence(UUID.randomUUID(), SKILL, lesson, exam, panels, panels.size());
+    return new Evidence(UUID.randomUUID(), SKILL, lesson, exam, panels, panels.size(), null);
   }
 
   private static List<Panel> panels(int good, int atBench, int returned) {

@@ -9,6 +9,7 @@ import lapline.board.FindingCount;
 import lapline.board.LookAtBoard;
 import lapline.board.LookAtCohort;
 import lapline.board.Paged;
+import lapline.board.SkillCount;
 import lapline.pages.Messages;
 import lapline.people.SignedIn;
 import lapline.signoff.Skill;
@@ -22,6 +23,7 @@ public class CohortPage {
   @Inject private LookAtCohort cohort;
   @Inject private Messages messages;
   @Inject private TaskWords words;
+  private String skill = "";
   private int page = 1;
   private Paged<BoardRow> rows;
   private List<FindingCount> findings;
@@ -32,22 +34,45 @@ public class CohortPage {
   }
 
   public String getTitle() {
+    List<Skill> shown = getSkills();
+    return shown.size() == 1 ? title(shown.get(0)) : title();
+  }
+
+  private String title() {
     int people = getRows().paging().getCount();
-    return cohort
-        .mostOnTheWay(signedIn.person())
+    return cohort.onTheWay(signedIn.person()).stream()
+        .findFirst()
         .map(w -> messages.say("board.cohort.title", words.skill(w.skill()), w.people(), people))
         .orElseGet(() -> messages.say("board.cohort.title.none", people));
   }
 
+  private String title(Skill one) {
+    long people =
+        cohort.onTheWay(signedIn.person()).stream()
+            .filter(w -> w.skill().equals(one.id()))
+            .mapToLong(SkillCount::people)
+            .sum();
+    return messages.say("board.cohort.title.one", people, one.title());
+  }
+
   public Paged<BoardRow> getRows() {
     if (rows == null) {
-      rows = board.rows(signedIn.person(), "", page);
+      rows = board.learners(signedIn.person(), skill, page);
     }
     return rows;
   }
 
+  /** The one asked for, or all. */
   public List<Skill> getSkills() {
-    return board.columns("");
+    return board.columns(skill);
+  }
+
+  public String getSkill() {
+    return skill;
+  }
+
+  public void setSkill(String skill) {
+    this.skill = skill == null ? "" : skill;
   }
 
   public List<FindingCount> getFindings() {

@@ -18,6 +18,7 @@ import lapline.practice.Attempt;
 import lapline.practice.Attempt.State;
 import lapline.practice.AttemptQuery;
 import lapline.practice.FindAttempts;
+import lapline.practice.pages.NotYetWords;
 import lapline.practice.pages.ResultPage;
 import lapline.practice.pages.Say;
 import lapline.practice.pages.Trend;
@@ -35,6 +36,7 @@ public class LearnerPage {
   @Inject private LookAtCohort cohort;
   @Inject private FindAttempts find;
   @Inject private Say say;
+  @Inject private NotYetWords notYet;
   @Inject private When when;
   private String id;
   private int page = 1;
@@ -42,6 +44,7 @@ public class LearnerPage {
   private Paging paging;
   private List<Attempt> attempts;
   private List<TaskTrend> trends;
+  private NotYetWords.Said said;
 
   /** The panels of one task in order. */
   public record TaskTrend(String task, String svg) {}
@@ -65,6 +68,14 @@ public class LearnerPage {
       attempts = find.page(signedIn.person(), scored(getPaging().first(), Paging.SIZE));
     }
     return attempts;
+  }
+
+  /** Accepted by its numbers; or not yet, and why. */
+  public String numbers(Attempt a) {
+    if (said == null) {
+      said = notYet.of(getAttempts().stream().map(Attempt::id).toList());
+    }
+    return said.of(a.id(), a.outcome().accepted());
   }
 
   public Paging getPaging() {
@@ -108,6 +119,11 @@ public class LearnerPage {
 
   private String svg(List<Trend.Panel> panels) {
     return SvgWriter.write(new Trend(panels, say.writer()).drawing());
+  }
+
+  /** How many panels of a task are drawn at the most. */
+  public int getDrawn() {
+    return TREND;
   }
 
   private AttemptQuery scored(int first, int size) {

@@ -68,8 +68,15 @@ public final class RecordSheet {
         Words.of(paper.width() - MARGIN, y, SIZE, Align.END, words.mark(line.mark())).strong());
     y += LEAD;
     wrapped(line.mark().skill().allows(), MARGIN + 5);
-    wrapped(words.say("record.signed") + ": " + words.signed(line), MARGIN + 5);
+    wrapped(
+        line.stopped() == null
+            ? words.say("record.signed") + ": " + words.signed(line)
+            : words.signed(line),
+        MARGIN + 5);
     wrapped(words.say("record.proof") + ": " + words.proof(line), MARGIN + 5);
+    if (!line.code().isEmpty()) {
+      wrapped(words.check(line), MARGIN + 5);
+    }
     y += GAP;
   }
 

@@ -8,6 +8,7 @@ import lapline.pages.Messages;
 import lapline.pages.drawing.Drawing;
 import lapline.pages.drawing.Paper;
 import lapline.people.Person;
+import lapline.server.Settings;
 import lapline.signoff.Skills;
 
 /** Makes the sheet of a person's training record for who may see it. */
@@ -16,18 +17,25 @@ public class RecordSheets {
   private ShowTrainingRecord show;
   private Messages messages;
   private Skills skills;
+  private Settings settings;
 
   protected RecordSheets() {}
 
   @Inject
-  public RecordSheets(ShowTrainingRecord show, Messages messages, Skills skills) {
+  public RecordSheets(
+      ShowTrainingRecord show, Messages messages, Skills skills, Settings settings) {
+    this.settings = settings;
     this.show = show;
     this.messages = messages;
     this.skills = skills;
   }
 
-  public Drawing of(Person by, UUID person, Paper paper) {
-    RecordWriter words = new RecordWriter(messages, skills, by.zone());
+  /**
+   * @param here address under which the page was opened
+   */
+  public Drawing of(Person by, UUID person, Paper paper, String here) {
+    String check = settings.addressOr(here) + "/check";
+    RecordWriter words = new RecordWriter(messages, skills, by.zone(), check);
     return new RecordSheet(show.of(by, person), words, paper).drawing();
   }
 }

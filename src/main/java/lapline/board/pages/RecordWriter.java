@@ -19,11 +19,16 @@ final class RecordWriter {
   private final Messages messages;
   private final Skills skills;
   private final ZoneId zone;
+  private final String checkAddress;
 
-  RecordWriter(Messages messages, Skills skills, ZoneId zone) {
+  /**
+   * @param checkAddress of the page that tells what a code is worth
+   */
+  RecordWriter(Messages messages, Skills skills, ZoneId zone, String checkAddress) {
     this.messages = messages;
     this.skills = skills;
     this.zone = zone;
+    this.checkAddress = checkAddress;
   }
 
   String say(String key, Object... values) {
@@ -35,18 +40,27 @@ final class RecordWriter {
   }
 
   String mark(SkillMark mark) {
-    return say("board.mark." + mark.kind(), day(mark.until()), mark.have(), mark.need());
+    return say("board.mark." + mark.look(), day(mark.until()), mark.have(), mark.need());
   }
 
-  /** Who signed when, under which version of the rule. */
+  /** Who signed when, under which version of the rule; where it does not hold, that first. */
   String signed(Line line) {
-    return line.granted() == null
-        ? say("record.never")
-        : say(
-            "record.signed-by",
-            day(line.granted()),
-            line.examiner().isEmpty() ? say("record.unknown") : line.examiner(),
-            line.ruleVersion());
+    if (line.granted() == null) {
+      return say("record.never");
+    }
+    String examiner = line.examiner().isEmpty() ? say("record.unknown") : line.examiner();
+    String signed = say("record.signed-by", day(line.granted()), examiner, line.ruleVersion());
+    TakenStep stopped = line.stopped();
+    return stopped == null
+        ? signed
+        : say("record.stopped." + stopped.kind(), day(stopped.at()), stopped.by())
+            + ". "
+            + say("record.was-signed", signed);
+  }
+
+  /** How anybody finds out what the sign-off is worth; empty where there is none. */
+  String check(Line line) {
+    return line.code().isEmpty() ? "" : say("record.check", line.codeInFours(), checkAddress);
   }
 
   /** What the examiner had before them, or what there is so far. */

@@ -1,5 +1,7 @@
 package lapline.board.pages;
 
+import static java.util.stream.Collectors.joining;
+
 import jakarta.enterprise.context.RequestScoped;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
@@ -9,7 +11,9 @@ import java.util.List;
 import lapline.board.BoardRow;
 import lapline.board.LookAtBoard;
 import lapline.board.Paged;
+import lapline.board.SkillCount;
 import lapline.pages.Messages;
+import lapline.people.Role;
 import lapline.people.SignedIn;
 import lapline.signoff.Skill;
 
@@ -20,21 +24,36 @@ public class SkillsBoardPage {
   @Inject private SignedIn signedIn;
   @Inject private LookAtBoard board;
   @Inject private Messages messages;
+  @Inject private TaskWords words;
   @Inject private Clock clock;
   private String skill = "";
   private int page = 1;
-  private int good;
+  private List<SkillCount> good;
   private Paged<BoardRow> rows;
 
   /** Refuses everybody else before anything is shown. */
   public void open() {
-    good = board.countGood(signedIn.person(), skill);
+    good = board.good(signedIn.person(), skill);
   }
 
   public String getTitle() {
-    return getColumns().size() == 1
-        ? messages.say("board.skills.title.one", good, getColumns().get(0).title())
-        : messages.say("board.skills.title", good);
+    if (good.size() == 1) {
+      return messages.say(
+          "board.skills.title.one", good.get(0).people(), words.skill(good.get(0).skill()));
+    }
+    String parts = good.stream().filter(g -> g.people() > 0).map(this::part).collect(joining(", "));
+    return parts.isEmpty()
+        ? messages.get("board.skills.title.nobody")
+        : messages.say("board.skills.title", parts);
+  }
+
+  private String part(SkillCount count) {
+    return messages.say("board.skills.title.part", count.people(), words.skill(count.skill()));
+  }
+
+  /** Where a mark leads: an examiner to the decision, others to the record. */
+  public String getCells() {
+    return signedIn.person().is(Role.EXAMINER) ? "/examine/decision" : "/shop/record";
   }
 
   public Paged<BoardRow> getRows() {

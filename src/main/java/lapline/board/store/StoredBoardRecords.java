@@ -12,9 +12,10 @@ import java.util.UUID;
 import lapline.board.BoardRecords;
 import lapline.board.Ending;
 import lapline.board.FindingCount;
+import lapline.board.FoundPanel;
 import lapline.board.Named;
-import lapline.board.OnTheWay;
 import lapline.board.PanelCount;
+import lapline.board.SkillCount;
 import lapline.board.TakenStep;
 import lapline.people.Role;
 
@@ -32,6 +33,10 @@ public class StoredBoardRecords implements BoardRecords {
           + " where s.workshop = :workshop and s.state = GRANTED and p.active = true"
           + " and s.expiresAt >= :from and s.expiresAt < :before and"
           + LATEST;
+
+  private static final String FOUND =
+      " where f.workshop = :workshop and f.unit = :unit and f.key.finding = :finding"
+          + " and f.standing = 1 and f.scoredAt >= :since";
 
   private static final String PEOPLE =
       " from PersonEntity p where p.workshop.id = :workshop and p.active = true"
@@ -56,13 +61,39 @@ public class StoredBoardRecords implements BoardRecords {
   }
 
   @Override
-  public List<OnTheWay> onTheWay(UUID workshop) {
+  public List<FoundPanel> found(UUID workshop, Cause cause, Instant since, int first, int size) {
+    return page(
+        ask(
+            "select new lapline.board.FoundPanel("
+                + "a.id, a.person, p.name, a.task, a.scoredAt, a.practiceScore)"
+                + " from FindingEntity f join AttemptEntity a on a.id = f.key.attempt"
+                + " join PersonEntity p on p.id = f.person"
+                + FOUND
+                + " order by f.scoredAt desc, f.key.attempt",
+            FoundPanel.class,
+            found(workshop, cause, since)),
+        first,
+        size);
+  }
+
+  @Override
+  public int countFound(UUID workshop, Cause cause, Instant since) {
+    return count("select count(*) from FindingEntity f" + FOUND, found(workshop, cause, since));
+  }
+
+  private static Map<String, Object> found(UUID workshop, Cause cause, Instant since) {
+    return Map.of(
+        "workshop", workshop, "unit", cause.unit(), "finding", cause.finding(), "since", since);
+  }
+
+  @Override
+  public List<SkillCount> onTheWay(UUID workshop) {
     return ask(
-            "select new lapline.board.OnTheWay(s.key.skill, count(s)) from StandingEntity s"
+            "select new lapline.board.SkillCount(s.key.skill, count(s)) from StandingEntity s"
                 + " join PersonEntity p on p.id = s.key.person"
                 + " where s.workshop = :workshop and s.onTheWay = true and p.active = true"
                 + " group by s.key.skill order by count(s) desc, s.key.skill",
-            OnTheWay.class,
+            SkillCount.class,
             Map.of("workshop", workshop))
         .getResultList();
   }
@@ -79,20 +110,59 @@ public class StoredBoardRecords implements BoardRecords {
   }
 
   @Override
+  public List<Named> goodFirst(UUID workshop, String skill, Instant now, int first, int size) {
+    return page(
+        ask(
+            "select new lapline.board.Named(p.id, p.name)"
+                + PEOPLE
+                + " order by case when exists (select 1 from SignOffEntity s"
+                + " where s.person = p.id and s.skill = :skill and s.state = GRANTED"
+                + " and s.expiresAt > :now and"
+                + LATEST
+                + ") then 0 else 1 end, p.name, p.id",
+            Named.class,
+            Map.of(
+                "workshop", workshop, "apprentice", Role.APPRENTICE, "skill", skill, "now", now)),
+        first,
+        size);
+  }
+
+  @Override
+  public List<Named> waitingFirst(UUID workshop, String skill, int first, int size) {
+    return page(
+        ask(
+            "select new lapline.board.Named(p.id, p.name)"
+                + PEOPLE
+                + " order by case when exists (select 1 from StandingEntity t"
+                + " where t.key.person = p.id and t.key.skill = :skill"
+                + " and t.readySince is not null) then 0"
+                + " when exists (select 1 from StandingEntity t where t.key.person = p.id"
+                + " and t.key.skill = :skill and t.onTheWay = true) then 1"
+                + " else 2 end, p.name, p.id",
+            Named.class,
+            Map.of("workshop", workshop, "apprentice", Role.APPRENTICE, "skill", skill)),
+        first,
+        size);
+  }
+
+  @Override
   public int countPeople(UUID workshop) {
     return count(
         "select count(p)" + PEOPLE, Map.of("workshop", workshop, "apprentice", Role.APPRENTICE));
   }
 
   @Override
-  public int countGood(UUID workshop, String skill, Instant now) {
-    return count(
-        "select count(distinct s.person) from SignOffEntity s"
-            + " join PersonEntity p on p.id = s.person"
-            + " where s.workshop = :workshop and p.active = true and s.state = GRANTED"
-            + " and s.expiresAt > :now and s.skill like :skill and"
-            + LATEST,
-        Map.of("workshop", workshop, "now", now, "skill", skill == null ? "%" : skill));
+  public List<SkillCount> good(UUID workshop, Instant now) {
+    return ask(
+            "select new lapline.board.SkillCount(s.skill, count(distinct s.person))"
+                + " from SignOffEntity s join PersonEntity p on p.id = s.person"
+                + " where s.workshop = :workshop and p.active = true and s.state = GRANTED"
+                + " and s.expiresAt > :now and"
+                + LATEST
+                + " group by s.skill",
+            SkillCount.class,
+            Map.of("workshop", workshop, "now", now))
+        .getResultList();
   }
 
   @Override

@@ -8,6 +8,7 @@ import jakarta.persistence.PersistenceException;
 import jakarta.persistence.TypedQuery;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,6 +27,7 @@ import lapline.practice.KeptReading;
 import lapline.practice.OpenDraftException;
 import lapline.practice.PanelScore;
 import lapline.practice.PracticeTask;
+import lapline.practice.Shortfall;
 
 /** Keeps attempts, their readings and their judgements in the database. */
 @ApplicationScoped
@@ -210,6 +212,21 @@ public class StoredAttemptRecords implements AttemptRecords {
   @Override
   public void changeState(UUID attempt, Attempt.State state) {
     rows.find(AttemptEntity.class, attempt).state = state;
+  }
+
+  @Override
+  public List<Shortfall> shortfalls(Collection<UUID> attempts) {
+    if (attempts.isEmpty()) {
+      return List.of();
+    }
+    return rows.createQuery(
+            "select new lapline.practice.Shortfall(a.id, a.task, v.key.criterion, v.verdict)"
+                + " from VerdictEntity v join AttemptEntity a on a.id = v.key.attempt"
+                + " where v.key.attempt in :attempts and (v.verdict is null or v.verdict <> MET)"
+                + " order by a.id, v.key.criterion",
+            Shortfall.class)
+        .setParameter("attempts", attempts)
+        .getResultList();
   }
 
   @Override

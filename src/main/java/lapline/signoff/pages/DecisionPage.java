@@ -20,6 +20,7 @@ import lapline.people.PeopleRecords;
 import lapline.people.Person;
 import lapline.people.Role;
 import lapline.people.SignedIn;
+import lapline.practice.pages.NotYetWords;
 import lapline.signoff.ChangeSignOff;
 import lapline.signoff.DecideSkill;
 import lapline.signoff.Evidence;
@@ -39,6 +40,7 @@ public class DecisionPage {
   @Inject private SignOffRecords records;
   @Inject private PeopleRecords people;
   @Inject private GradingRecords gradings;
+  @Inject private NotYetWords notYet;
   @Inject private Errors errors;
   @Inject private Clock clock;
 
@@ -56,6 +58,7 @@ public class DecisionPage {
   private List<Step> steps;
   private Map<UUID, String> names;
   private Map<UUID, String> graders;
+  private NotYetWords.Said said;
 
   public Evidence getEvidence() {
     if (evidence == null) {
@@ -129,6 +132,19 @@ public class DecisionPage {
                   panel, by.stream().distinct().map(who::get).sorted().collect(joining(", "))));
     }
     return graders.getOrDefault(attempt, "");
+  }
+
+  /** Accepted by its numbers; or not yet, and why. */
+  public String numbers(Evidence.Panel panel) {
+    if (said == null) {
+      said = notYet.of(getEvidence().panels().stream().map(Evidence.Panel::attempt).toList());
+    }
+    return said.of(panel.attempt(), panel.byNumbers());
+  }
+
+  /** Whether the reader may open the exam's paper. */
+  public boolean isPaperShown() {
+    return signedIn.person().is(Role.EXAMINER) || signedIn.person().is(Role.INSTRUCTOR);
   }
 
   /** What the page's title tells: who waits for a decision comes before what was decided once. */

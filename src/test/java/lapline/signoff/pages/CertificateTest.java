@@ -112,7 +112,7 @@ class CertificateTest {
         "Ana Łukasz-Featherstonehaugh",
         "Long Acre Panel School",
         "Emory Vane",
-        new Evidence(somebody, skill, lesson, exam, panels(), 9),
+        new Evidence(somebody, skill, lesson, exam, panels(), 9, null),
         GRANTED.plus(Duration.ofDays(1)));
   }
 
