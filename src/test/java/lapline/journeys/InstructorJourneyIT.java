@@ -192,8 +192,7 @@ class InstructorJourneyIT extends Journey {
     isAccessible();
     picture("cohort-390");
     width(1440);
-    browser.findElement(By.cssSelector(".findings a")).click();
-    waiting().until(d -> d.getCurrentUrl().contains("/teach/finding"));
+    open("/teach/finding?unit=clear&finding=film.low");
     assertThat(title()).contains(" in 90 days");
     isAccessible();
     picture("finding-1440");
