@@ -11,6 +11,10 @@ public final class SheetColumn {
   private static final double LEADING = 1.25;
 
   private final double left;
+
+  /** 8 pt in millimetres: read in a mask, at arm's length. */
+  private static final double EIGHT_POINTS = 8 * 25.4 / 72;
+
   private final double width;
   private final double scale;
   private final List<Shape> shapes;
@@ -91,21 +95,26 @@ public final class SheetColumn {
     }
   }
 
-  /** Lines set off by a heavy bar: what may hurt. */
+  /** Lines set off by a heavy bar: what may hurt, never in smaller type than 8 pt. */
   public void cautions(List<String> items) {
     double top = y + high(0.6);
     for (String item : items) {
-      lines(item, left + 3, width - 3, Tone.INK);
+      lines(item, left + 3, width - 3, Tone.INK, Math.max(text(), EIGHT_POINTS));
+      gap(0.5);
     }
     shapes.add(
         Shape.Surface.box(left, top, 1.1, y - top + high(0.6), Fill.flat(Tone.WARM), Pen.NONE));
   }
 
   private void lines(String text, double x, double room, Tone tone) {
-    List<String> lines = text.isBlank() ? new ArrayList<>() : TypeFace.wrap(text, text(), room);
+    lines(text, x, room, tone, text());
+  }
+
+  private void lines(String text, double x, double room, Tone tone, double size) {
+    List<String> lines = text.isBlank() ? new ArrayList<>() : TypeFace.wrap(text, size, room);
     for (String line : lines) {
-      y += text() * LEADING;
-      shapes.add(Words.of(x, y, text(), Align.START, line).in(tone));
+      y += size * LEADING;
+      shapes.add(Words.of(x, y, size, Align.START, line).in(tone));
     }
   }
 

@@ -58,10 +58,11 @@ final class FoundPlaces {
   Drawing drawing() {
     PanelPlan plan = new PanelPlan(scale, SIZE, words);
     List<Shape> shapes = new ArrayList<>(plan.ground());
-    shapes.addAll(plan.features());
+    List<Shape> figures = figures();
+    shapes.addAll(figures.isEmpty() ? plan.features() : plan.outlines());
     shapes.addAll(plan.edge());
     shapes.addAll(plan.numbered(marked()));
-    shapes.addAll(figures());
+    shapes.addAll(figures);
     double y = scale.bottom() + SIZE * 2;
     shapes.addAll(plan.scaleBar(scale.left(), y));
     return new Drawing("found-places", WIDTH, y + SIZE, title(), description(), shapes);
@@ -69,7 +70,13 @@ final class FoundPlaces {
 
   /** What the drawing means, in a sentence. */
   String title() {
-    return words.say(marked().isEmpty() ? "drawing.found.nothing" : "drawing.found.title");
+    if (!marked().isEmpty()) {
+      return words.say("drawing.found.title");
+    }
+    return words.say(
+        byPlace.stream().allMatch(FoundPlaces::isChoice)
+            ? "drawing.found.nothing"
+            : "drawing.found.read");
   }
 
   private Set<Integer> marked() {

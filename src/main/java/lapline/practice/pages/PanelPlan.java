@@ -54,6 +54,11 @@ final class PanelPlan {
     return outlines;
   }
 
+  /** The same without their names, where something else is written on the panel. */
+  List<Shape> outlines() {
+    return scale.panel().features().stream().map(f -> outline(f, scale.ring(f.corners()))).toList();
+  }
+
   /** Dashes would hide the form of what is hardly larger than they are. */
   private Shape outline(PanelOutline.Feature feature, List<Point> corners) {
     if (corners.size() == 2 || feature.kind().equals("edge")) {
