@@ -62,6 +62,18 @@ public class FindAttempts {
     return records.page(within(by, query));
   }
 
+  /** A judged panel and those that the same person did before it under its task, newest first. */
+  @Transactional
+  public List<Attempt> upTo(Person by, Attempt last, int most) {
+    return page(
+        by,
+        AttemptQuery.of(last.workshop(), 0, most)
+            .by(last.person())
+            .under(last.task())
+            .begunBy(last.started())
+            .in(Attempt.State.SCORED, Attempt.State.RETURNED, Attempt.State.ACCEPTED));
+  }
+
   @Transactional
   public int count(Person by, AttemptQuery query) {
     return records.count(within(by, query));

@@ -28,6 +28,19 @@ class BoardQueriesTest {
   }
 
   @Test
+  void a_result_page_asks_as_often_after_sixty_panels_as_after_six() throws Exception {
+    long few = resultPage(1, 6);
+    assertThat(resultPage(8, 60)).isEqualTo(few);
+    assertThat(few).isLessThanOrEqualTo(10);
+  }
+
+  private static long resultPage(int people, int panels) throws Exception {
+    try (BoardShop shop = BoardShop.of(people, panels)) {
+      return shop.statements(shop.resultPage());
+    }
+  }
+
+  @Test
   void what_the_boards_count_is_there_to_be_counted() throws Exception {
     try (BoardShop shop = BoardShop.of(60, 6)) {
       SeeNeeds.Counts counts = shop.needs.counts(shop.instructor);

@@ -21,6 +21,8 @@ import lapline.exams.ReadPapers;
 import lapline.exams.bank.QuestionBanks;
 import lapline.exams.store.StoredItemRecords;
 import lapline.exams.store.StoredPaperRecords;
+import lapline.grading.SeeGradings;
+import lapline.grading.store.StoredGradingRecords;
 import lapline.lessons.Curriculum;
 import lapline.lessons.CurriculumReader;
 import lapline.lessons.LessonRecords;
@@ -29,9 +31,14 @@ import lapline.people.PeopleRecords;
 import lapline.people.Person;
 import lapline.people.Role;
 import lapline.people.store.StoredPeopleRecords;
+import lapline.practice.Attempt;
+import lapline.practice.AttemptQuery;
 import lapline.practice.AttemptRecords;
+import lapline.practice.FindAttempts;
 import lapline.practice.PracticeTasks;
+import lapline.practice.photographs.PhotographRecords;
 import lapline.practice.store.StoredAttemptRecords;
+import lapline.practice.store.StoredPhotographRecords;
 import lapline.signoff.GatherEvidence;
 import lapline.signoff.SignOffRecords;
 import lapline.signoff.Skills;
@@ -200,6 +207,30 @@ public final class BoardShop implements AutoCloseable {
         "today", () -> learner.units(learning, learning.id()),
         "unit", () -> learner.unit(learning, learning.id(), "clear"),
         "my record", () -> record.of(learning, learning.id()));
+  }
+
+  /** What the result page of a learner's last panel of clear asks for. */
+  Runnable resultPage() throws ReflectiveOperationException {
+    Person learning = people.person(learner(1)).orElseThrow();
+    FindAttempts find = new FindAttempts(with(new StoredAttemptRecords()));
+    SeeGradings gradings = new SeeGradings(find, with(new StoredGradingRecords()), people);
+    PhotographRecords photographs = with(new StoredPhotographRecords());
+    AttemptQuery last =
+        AttemptQuery.of(WORKSHOP, 0, 1)
+            .by(learning.id())
+            .towards("clear")
+            .in(Attempt.State.ACCEPTED);
+    UUID panel = find.page(learning, last).get(0).id();
+    return () -> {
+      rows.getTransaction().begin();
+      find.judged(learning, panel);
+      find.readings(learning, panel);
+      find.upTo(learning, find.attempt(learning, panel), 8);
+      gradings.of(learning, panel);
+      photographs.of(panel);
+      people.names(Set.of(learning.id()));
+      rows.getTransaction().rollback();
+    };
   }
 
   /** Every board, by its name. */

@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.UUID;
 import lapline.grading.DefectMark;
 import lapline.grading.Grading;
+import org.hibernate.annotations.BatchSize;
 
 /** The row of one grading with its marks. */
 @Entity
@@ -45,12 +46,14 @@ class GradingEntity {
   String remark;
 
   @ElementCollection
+  @BatchSize(size = 20)
   @CollectionTable(name = "rubric_mark", joinColumns = @JoinColumn(name = "grading_id"))
   @MapKeyColumn(name = "item_id")
   @Column(name = "mark")
   Map<String, Integer> marks = new HashMap<>();
 
   @ElementCollection
+  @BatchSize(size = 20)
   @CollectionTable(name = "defect_mark", joinColumns = @JoinColumn(name = "grading_id"))
   @OrderColumn(name = "number")
   List<PlacedDefect> defects = new ArrayList<>();

@@ -30,12 +30,15 @@ public class StoredGradingRecords implements GradingRecords {
 
   @Override
   public List<Grading> of(UUID attempt) {
-    return rows.createQuery(
+    return rows
+        .createQuery(
             "select g from GradingEntity g where g.attempt = :attempt order by g.gradedAt desc",
             GradingEntity.class)
         .setParameter("attempt", attempt)
         .setMaxResults(MOST)
-        .getResultStream()
+        // all rows first, so that their marks are read for all at once
+        .getResultList()
+        .stream()
         .map(GradingEntity::asGrading)
         .toList();
   }

@@ -11,7 +11,6 @@ import lapline.pages.drawing.SvgWriter;
 import lapline.people.SignedIn;
 import lapline.people.pages.When;
 import lapline.practice.Attempt;
-import lapline.practice.AttemptQuery;
 import lapline.practice.Criterion;
 import lapline.practice.FilmField;
 import lapline.practice.FindAttempts;
@@ -127,15 +126,8 @@ public class ResultDrawings {
 
   /** This panel and those before it. */
   private List<Trend.Panel> panels() {
-    Attempt now = page.getAttempt();
-    AttemptQuery judgedOnes =
-        AttemptQuery.of(now.workshop(), 0, TREND)
-            .by(now.person())
-            .under(now.task())
-            .begunBy(now.started())
-            .in(Attempt.State.SCORED, Attempt.State.RETURNED, Attempt.State.ACCEPTED);
     List<Trend.Panel> panels = new ArrayList<>();
-    for (Attempt a : find.page(signedIn.person(), judgedOnes)) {
+    for (Attempt a : find.upTo(signedIn.person(), page.getAttempt(), TREND)) {
       String changed = a.changedWhat() == null ? "" : a.changedWhat();
       panels.add(
           0,

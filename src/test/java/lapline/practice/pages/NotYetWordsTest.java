@@ -19,8 +19,7 @@ class NotYetWordsTest {
   private static final Instant NOW = Instant.parse("2031-03-04T14:05:00Z");
 
   private final RememberedAttempts attempts = new RememberedAttempts();
-  private final NotYetWords words =
-      new NotYetWords(attempts, WrittenPanel.COURSE, new Messages());
+  private final NotYetWords words = new NotYetWords(attempts, WrittenPanel.COURSE, new Messages());
 
   @Test
   void a_good_panel_is_accepted() {
@@ -61,8 +60,7 @@ class NotYetWordsTest {
             NOW,
             null);
     attempts.add(draft);
-    Attempt.Outcome outcome =
-        new Attempt.Outcome(NOW, score.practiceScore(), score.accepted());
+    Attempt.Outcome outcome = new Attempt.Outcome(NOW, score.practiceScore(), score.accepted());
     attempts.keepJudgement(draft.judged("v1", outcome), "key", ClearPanel.TASK, score);
     return words.of(List.of(any)).of(any, score.accepted());
   }
