@@ -156,7 +156,7 @@ class TargetsJourneyIT extends AtThePanel {
     open("/learn/task-sheet?" + attempt);
     until(By.cssSelector("figure.sheet svg"));
     assertThat(row("Gloss at 60°")).contains("at least 91").contains("Clear 4, sheet of March");
-    assertThat(row("Inlet pressure")).contains("179.3").contains("Gun 7, clear tip");
+    assertThat(row("Inlet pressure")).contains("180 to 19").contains("Gun 7, clear tip");
     open("/learn/entry?" + attempt);
     write("r-gun-pressure", "27.5 psi");
     for (int place = 1; place <= 15; place++) {
@@ -166,7 +166,7 @@ class TargetsJourneyIT extends AtThePanel {
     untilSaved();
     press("score");
     waiting().until(d -> d.getCurrentUrl().contains("/learn/result"));
-    assertThat(row("Inlet pressure")).contains("179.3").contains("met");
+    assertThat(row("Inlet pressure")).contains("180 to 19").contains("met");
     picture("targets-result-390");
   }
 
