@@ -94,6 +94,8 @@ final class LessonHtml {
     }
     if (node instanceof TableBlock) {
       attributes.put("class", "facts");
+      // it scrolls sideways on a telephone, and then by the keyboard too
+      attributes.put("tabindex", "0");
     }
   }
 }
