@@ -53,6 +53,9 @@ class EveryPageIT extends Journey {
 
   private static Arranged shop;
 
+  /** Pages that stood here with the same title for somebody else need no second look by axe. */
+  private static final Set<String> LOOKED_AT = new LinkedHashSet<>();
+
   @ArquillianResource private URL desk;
   private final Set<String> opened = new LinkedHashSet<>();
   private final List<String> broken = new ArrayList<>();
@@ -96,7 +99,9 @@ class EveryPageIT extends Journey {
       tell(address, 390, WIDER);
       tell(address, 390, TITLES);
       tell(address, 390, MAIN_ACTION);
-      barriers().forEach(b -> broken.add(address + " at 390: " + b));
+      if (LOOKED_AT.add(address + " " + title())) {
+        barriers().forEach(b -> broken.add(address + " at 390: " + b));
+      }
       // the same words and colours as on the telephone, so that only their room can be wrong
       width(1440);
       tell(address, 1440, WIDER);

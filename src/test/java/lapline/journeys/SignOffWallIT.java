@@ -31,6 +31,7 @@ class SignOffWallIT {
 
   private static Arranged ours;
   private static Arranged theirs;
+  private static Caller theirExaminer;
 
   @ArquillianResource private URL desk;
 
@@ -44,6 +45,7 @@ class SignOffWallIT {
     if (theirs == null) {
       ours = Arranging.workshop(desk, "Nearside");
       theirs = Arranging.workshop(desk, "Offside");
+      theirExaminer = caller(theirs, "examiner");
     }
   }
 
@@ -117,7 +119,7 @@ class SignOffWallIT {
 
   /** All that the neighbour's examiner reads about it, without what differs each time. */
   private static String asTheySeeIt(String skill) {
-    String page = caller(theirs, "examiner").get(decision(theirs, skill)).text();
+    String page = theirExaminer.get(decision(theirs, skill)).text();
     assertThat(page).contains(theirs.surname()).doesNotContain("Over the fence.");
     return page.substring(page.indexOf("<main")).replaceAll("<input[^>]*>", "");
   }
