@@ -51,7 +51,7 @@ class EntryJourneyIT extends AtThePanel {
 
   @Test
   void a_choice_is_given_to_all_the_rest_and_a_bare_time_is_in_minutes() {
-    begin("apprentice12", "/learn/start?task=preparing/flat-panel", "r-work-time");
+    begin("apprentice2", "/learn/start?task=preparing/flat-panel", "r-work-time");
     new Select(field("r-shine-left-at3")).selectByValue("shine");
     until(By.cssSelector("[data-rest='dull']")).sendKeys(Keys.ENTER);
     write("r-work-time", "42");
