@@ -25,7 +25,11 @@ final class FreshServer implements AutoCloseable {
     this.secondsToFirstPage = secondsUntil(FreshServer::answers);
   }
 
-  static FreshServer start(Path home, Path data, int portOffset) throws IOException {
+  /**
+   * @param demo with the invented workshop, whose half year is told in the background from the
+   *     start
+   */
+  static FreshServer start(Path home, Path data, int portOffset, boolean demo) throws IOException {
     empty(data);
     Path log = data.resolveSibling("benchmark-server.log");
     Process process =
@@ -34,7 +38,7 @@ final class FreshServer implements AutoCloseable {
                 home.resolve("bin/lapline.sh").toString(),
                 "-Djboss.socket.binding.port-offset=" + portOffset,
                 "-Dlapline.data=" + data,
-                "-Dlapline.demo=true")
+                "-Dlapline.demo=" + demo)
             .redirectErrorStream(true)
             .redirectOutput(log.toFile())
             .start();
