@@ -55,7 +55,10 @@ class WhereaboutsTest {
   @Test
   void a_heading_only_counts_them_where_they_are_many() {
     assertThat(brief(shineAt(2, 8), "shine")).isEqualTo("2 of 14: top edge (2), left edge (8)");
+    assertThat(brief(shineAt(2, 4, 8), "shine")).startsWith("3 of 14: ").contains("left edge (8)");
     assertThat(brief(shineAt(1, 2, 3, 4), "shine")).isEqualTo("4 of 14");
+    assertThat(brief(shineAt(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14), "shine"))
+        .isEqualTo("all 14");
   }
 
   @Test
@@ -64,6 +67,8 @@ class WhereaboutsTest {
         .isEqualTo("Reducer: 150 mL, the sheet asks for 100 mL");
     assertThat(told(mixed("400 ml", "60 ml", "100 ml"), "mix"))
         .isEqualTo("Hardener: 60 mL, the sheet asks for 100 mL");
+    assertThat(told(mixed("300 ml", "100 ml", "100 ml"), "mix"))
+        .endsWith(": 300 mL, the sheet asks for 400 mL");
   }
 
   @Test
