@@ -52,7 +52,11 @@ public record BlendRoom(Outline panel, Outline primer) {
     return IntStream.range(0, panel.corners().size()).mapToObj(i -> room(i, reach)).toList();
   }
 
-  /** Room to the nearest edge of the panel. */
+  /**
+   * Room to the nearest edge of the panel.
+   *
+   * @param reach metres, 0 or more
+   */
   public EdgeRoom least(Estimate reach) {
     return toEachEdge(reach).stream()
         .min(Comparator.comparingDouble(r -> r.left().value()))
@@ -73,7 +77,11 @@ public record BlendRoom(Outline panel, Outline primer) {
     return Outline.of(largest(covered(reach)));
   }
 
-  /** Share of the panel's area that such a coat covers, 0 to 1. */
+  /**
+   * Share of the panel's area that such a coat covers, 0 to 1.
+   *
+   * @param reach metres, 0 or more
+   */
   public double shareCovered(double reach) {
     return covered(reach).getArea() / panel.area();
   }

@@ -28,6 +28,7 @@ public record Outline(List<Corner> corners) {
     }
   }
 
+  /** A rectangle by its sides, metres; left below right and lower below upper. */
   public static Outline rectangle(double left, double lower, double right, double upper) {
     return new Outline(
         List.of(

@@ -19,10 +19,12 @@ public enum AspecularAngle {
     this.degrees = degrees;
   }
 
+  /** From the mirror angle, towards the light. */
   public int degrees() {
     return degrees;
   }
 
+  /** On which side of square on it lies. */
   public Side side() {
     return this == A45 ? Side.MIDDLE : degrees < 45 ? Side.FACE : Side.FLOP;
   }

@@ -12,7 +12,10 @@ import lapline.trade.measure.Valid;
  * @param chroma c, how much chroma may differ, more than 0
  */
 public record Cmc(double lightness, double chroma) {
+  /** 2:1, whether a lot is acceptable. */
   public static final Cmc ACCEPTABLE = new Cmc(2, 1);
+
+  /** 1:1, whether a difference is seen. */
   public static final Cmc SEEN = new Cmc(1, 1);
 
   public Cmc {

@@ -37,6 +37,7 @@ public record SandingSequence(List<Abrasive> grades) {
    */
   public record Step(Abrasive from, Abrasive to, double ratio) {
 
+    /** Whether it went back to a coarser grade. */
     public boolean coarser() {
       return ratio < 1;
     }
@@ -66,6 +67,7 @@ public record SandingSequence(List<Abrasive> grades) {
     return steps().stream().noneMatch(Step::coarser);
   }
 
+  /** The grade the sanding ended with. */
   public Abrasive last() {
     return grades.get(grades.size() - 1);
   }

@@ -27,7 +27,7 @@ public record SmoothGloss(double index) {
     return (across * across + along * along) / 2;
   }
 
-  /** Gloss units. */
+  /** Gloss units; rises with the index for all films there are (1.3 to 1.6). */
   public double gloss(GlossAngle angle) {
     return 100 * reflectance(angle) / STANDARD_GLASS.reflectance(angle);
   }

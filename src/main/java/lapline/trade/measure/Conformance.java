@@ -46,9 +46,12 @@ public final class Conformance {
   /**
    * The guard band w for a single limit at which the conformance probability is {@code sure}.
    *
+   * @param standardUncertainty 0 or more, finite; the answer is in its unit
    * @param sure 0 to 1, neither included; 0.95 gives w = 1.645 u
    */
   public static double guardBand(double standardUncertainty, double sure) {
+    Valid.notNegative("standardUncertainty", standardUncertainty);
+    Valid.between("sure", sure, Double.MIN_VALUE, Math.nextDown(1.0));
     return ErrorShape.NORMAL.inverseCumulativeProbability(sure) * standardUncertainty;
   }
 

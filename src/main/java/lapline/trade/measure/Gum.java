@@ -89,6 +89,7 @@ public final class Gum {
     return combine(value, parts);
   }
 
+  /** a − b of independent inputs, both in one unit; equation 10 with slopes 1 and −1. */
   public static Estimate difference(Estimate a, Estimate b) {
     return combine(a.value() - b.value(), List.of(new Part(1, a), new Part(-1, b)));
   }
@@ -105,16 +106,21 @@ public final class Gum {
         new double[][] {{1, correlation}, {correlation, 1}});
   }
 
+  /** Σ of independent inputs, all in one unit; nothing adds up to 0 ± 0. */
   public static Estimate sum(List<Estimate> terms) {
     double total = terms.stream().mapToDouble(Estimate::value).sum();
     return combine(total, terms.stream().map(t -> new Part(1, t)).toList());
   }
 
+  /** a b of independent inputs, in the product of their units; equation 10 with slopes b and a. */
   public static Estimate product(Estimate a, Estimate b) {
     return combine(a.value() * b.value(), List.of(new Part(b.value(), a), new Part(a.value(), b)));
   }
 
   /**
+   * a / b of independent inputs, in the ratio of their units; good where b is many of its own
+   * standard uncertainties from 0.
+   *
    * @throws MeasureException when the divisor is 0
    */
   public static Estimate ratio(Estimate a, Estimate b) {
@@ -125,7 +131,13 @@ public final class Gum {
     return combine(value, List.of(new Part(1 / b.value(), a), new Part(-value / b.value(), b)));
   }
 
+  /**
+   * A value times an exact number, such as a unit's factor.
+   *
+   * @param factor finite
+   */
   public static Estimate scale(double factor, Estimate a) {
+    Valid.finite("factor", factor);
     return new Estimate(
         factor * a.value(), Math.abs(factor) * a.standardUncertainty(), a.degreesOfFreedom());
   }
@@ -135,10 +147,11 @@ public final class Gum {
    * all: type A s/√n with n − 1 degrees of freedom, joined by the instrument's type B.
    *
    * @param values one or more readings in SI
-   * @param instrument standard uncertainty of one reading, taken as known, not lessened by
-   *     repeating
+   * @param instrument standard uncertainty of one reading, 0 or more, taken as known, not lessened
+   *     by repeating
    */
   public static Estimate mean(double[] values, double instrument) {
+    Valid.notNegative("instrument", instrument);
     Summary s = Summary.of(values);
     Estimate typeB = Estimate.of(s.mean(), instrument);
     if (values.length < 2) {
@@ -149,19 +162,31 @@ public final class Gum {
     return combine(s.mean(), List.of(new Part(1, a), new Part(1, typeB)));
   }
 
-  /** Standard uncertainty of anything within ± half width, all equally likely (4.3.7). */
+  /**
+   * Standard uncertainty of anything within ± half width, all equally likely (4.3.7).
+   *
+   * @param halfWidth 0 or more, finite; the answer is in its unit
+   */
   public static double rectangular(double halfWidth) {
-    return halfWidth / Math.sqrt(3);
+    return Valid.notNegative("halfWidth", halfWidth) / Math.sqrt(3);
   }
 
-  /** Standard uncertainty of a value within ± half width, likelier in the middle (4.3.9). */
+  /**
+   * Standard uncertainty of a value within ± half width, likelier in the middle (4.3.9).
+   *
+   * @param halfWidth 0 or more, finite; the answer is in its unit
+   */
   public static double triangular(double halfWidth) {
-    return halfWidth / Math.sqrt(6);
+    return Valid.notNegative("halfWidth", halfWidth) / Math.sqrt(6);
   }
 
-  /** Standard uncertainty of a scale that shows steps of this size (F.2.2.1). */
+  /**
+   * Standard uncertainty of a scale that shows steps of this size (F.2.2.1).
+   *
+   * @param step 0 or more, finite; the answer is in its unit
+   */
   public static double resolution(double step) {
-    return step / Math.sqrt(12);
+    return Valid.notNegative("step", step) / Math.sqrt(12);
   }
 
   /**
@@ -171,6 +196,9 @@ public final class Gum {
    * @param degreesOfFreedom more than 0; may be infinite
    */
   public static double coverageFactor(double degreesOfFreedom) {
+    if (!(degreesOfFreedom > 0)) {
+      throw new MeasureException("degreesOfFreedom", degreesOfFreedom, "more than 0");
+    }
     return ErrorShape.of(degreesOfFreedom).inverseCumulativeProbability((1 + TWO_SIGMA) / 2);
   }
 }

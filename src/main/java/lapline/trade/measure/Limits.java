@@ -22,6 +22,10 @@ public record Limits(String least, String most) {
   private static final int MOST_PLACES = 9;
   private static final BigDecimal MOST_MOVED = new BigDecimal("0.025");
 
+  /**
+   * Both ends as this system's people read them; an open end is empty, a range of one value is
+   * written as a reading.
+   */
   public static Limits of(TargetRange range, SpokenUnits spoken, UnitSystem system) {
     Dimension dimension = spoken.dimension();
     boolean asReadings = dimension == Dimension.CLOCK || dimension == Dimension.GRIT;

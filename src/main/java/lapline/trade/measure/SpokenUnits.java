@@ -5,12 +5,16 @@ package lapline.trade.measure;
  * seconds, though both are times, and a fluid tip is in millimetres wherever it is screwed in.
  *
  * <p>It is the unit a bare number is read in, and the one that readings and limits are written in.
+ *
+ * @param metric what metric people say
+ * @param us what people of US units say; of the same dimension
  */
 public record SpokenUnits(Unit metric, Unit us) {
 
   public SpokenUnits {
     if (metric.dimension() != us.dimension()) {
-      throw new IllegalArgumentException(metric + " and " + us + " measure different things");
+      throw new MeasureException(
+          "us", us, "a unit of " + metric.dimension() + ", as " + metric + " is");
     }
   }
 
@@ -20,6 +24,7 @@ public record SpokenUnits(Unit metric, Unit us) {
         Unit.preferred(dimension, UnitSystem.METRIC), Unit.preferred(dimension, UnitSystem.US));
   }
 
+  /** What this system's people say. */
   public Unit in(UnitSystem system) {
     return system == UnitSystem.US ? us : metric;
   }
@@ -29,6 +34,7 @@ public record SpokenUnits(Unit metric, Unit us) {
     return system == UnitSystem.US ? metric : us;
   }
 
+  /** What both units measure. */
   public Dimension dimension() {
     return metric.dimension();
   }

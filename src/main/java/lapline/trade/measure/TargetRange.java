@@ -9,33 +9,38 @@ package lapline.trade.measure;
 public record TargetRange(double least, double most) {
 
   public TargetRange {
-    if (Double.isNaN(least) || Double.isNaN(most) || least > most) {
+    boolean noNumber = least == Double.POSITIVE_INFINITY || most == Double.NEGATIVE_INFINITY;
+    if (noNumber || !(least <= most)) {
       throw new MeasureException("least", least, "a number not above most (" + most + ")");
     }
   }
 
+  /** A range open above. */
   public static TargetRange atLeast(double least) {
     return new TargetRange(least, Double.POSITIVE_INFINITY);
   }
 
+  /** A range open below. */
   public static TargetRange atMost(double most) {
     return new TargetRange(Double.NEGATIVE_INFINITY, most);
   }
 
+  /** Whether it has a lower limit. */
   public boolean hasLeast() {
     return least != Double.NEGATIVE_INFINITY;
   }
 
+  /** Whether it has an upper limit. */
   public boolean hasMost() {
     return most != Double.POSITIVE_INFINITY;
   }
 
-  /** Whether a bare value lies in the range; a value on a limit does. */
+  /** Whether a bare value lies in the range; a value on a limit does, no number (NaN) never. */
   public boolean contains(double value) {
     return value >= least && value <= most;
   }
 
-  /** How far a value lies outside: negative below, positive above, 0 inside. */
+  /** How far a value lies outside: negative below, positive above, 0 inside and for NaN. */
   public double outsideBy(double value) {
     return value < least ? value - least : value > most ? value - most : 0;
   }

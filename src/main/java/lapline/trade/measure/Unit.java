@@ -88,6 +88,7 @@ public enum Unit {
     this.spellings = List.of(spellings);
   }
 
+  /** What it measures. */
   public Dimension dimension() {
     return dimension;
   }

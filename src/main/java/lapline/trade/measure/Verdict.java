@@ -13,6 +13,7 @@ public enum Verdict {
    * @param conformance probability that the true value conforms, 0 to 1
    */
   public static Verdict of(double conformance) {
+    Valid.between("conformance", conformance, 0, 1);
     return conformance >= SURE ? MET : conformance <= 1 - SURE ? MISSED : DOUBTFUL;
   }
 }

@@ -11,7 +11,8 @@ import lapline.trade.measure.MeasureException;
 import lapline.trade.measure.Valid;
 
 /**
- * How far a mix that was poured strays from its ratio.
+ * How far a mix that was poured strays from its ratio: qᵢ = (aᵢ / Σa) / (share wanted) − 1, and the
+ * same against the first part. Slopes analytic, propagation by JCGM 100:2008, equation 10.
  *
  * @param shares for each part, its share of the whole against the share it should have, less 1:
  *     0.05 is five per cent too much of it

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import lapline.trade.measure.Estimate;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -60,5 +61,18 @@ class ClimateReferenceTest {
   void doubling_over_ten_degrees_means_about_50_kilojoules(
       double cold, double warm, double energy) {
     assertThat(PotLife.activationThatDoubles(cold, warm) / 1000).isCloseTo(energy, within(6e-4));
+  }
+
+  @ParameterizedTest
+  @CsvFileSource(resources = "saturation.csv", useHeadersInDisplayName = true)
+  void saturated_vapour_presses_as_in_the_steam_tables(double temperature, double kilopascal) {
+    assertThat(DewPoint.saturation(temperature) / 1000)
+        .isCloseTo(kilopascal, within(kilopascal * 0.004));
+  }
+
+  /** Published: dry 21 °C and wet 17 °C at sea level; 67.1 % computed from the formula. */
+  @Test
+  void two_bulbs_give_the_humidity() {
+    assertThat(DewPoint.humidityFrom(21, 17, 101_325)).isCloseTo(0.671, within(5e-4));
   }
 }

@@ -5,8 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
+import lapline.trade.film.VolumeSolids;
+import lapline.trade.measure.Estimate;
 import lapline.trade.mixing.MixRatio.AdditiveOf;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 
@@ -42,33 +43,21 @@ class MixingReferenceTest {
     agree(byWeight.scaleReadings(total), numbers(scale, 1));
   }
 
-  /** Computed from the formula; 40 CFR 59.104(a). Tolerance: 0.0001 g/L. */
-  @Test
-  void a_solvent_borne_mix_gives_off_its_volatile_shares() {
-    Voc voc =
-        Voc.ofSolventBorne(
-            List.of(
-                new Voc.Part(4e-3, 1250, 0.42),
-                new Voc.Part(1e-3, 1050, 0.30),
-                new Voc.Part(1e-3, 880, 1)));
+  /**
+   * The volumes that {@code trade.film} needs for its cases, from its own table (computed from the
+   * formula): 2.2 m² at 55 µm, and the like. Tolerance: half of the last printed digit.
+   */
+  @ParameterizedTest
+  @CsvFileSource(
+      resources = "/lapline/trade/film/volume-needed.csv",
+      useHeadersInDisplayName = true)
+  void an_area_at_a_film_takes_so_much_mix(
+      double area, double film, double solids, double efficiency, double litres) {
+    PaintNeed need =
+        new PaintNeed(
+            Estimate.of(area, 0), Estimate.of(film * 1e-6, 0), Estimate.of(efficiency, 0), 0);
 
-    assertThat(voc.lessWaterAndExempt()).isCloseTo(549.1667, within(1e-4));
-    // 1 lb per US gallon is 119.826427 g/L
-    assertThat(voc.lessWaterAndExempt() / 119.826427).isCloseTo(4.5830, within(1e-4));
-  }
-
-  /** Computed from the formula: 1 L at 1000 g/L, 55 % volatile, 200 g exempt at 791 g/L. */
-  @Test
-  void exempt_solvent_is_taken_off_above_and_below_the_line() {
-    Voc voc = new Voc(0.550, 0, 0.200, 1e-3, 0, 0.200 / 791);
-
-    assertThat(voc.lessWaterAndExempt()).isCloseTo(468.4433, within(1e-4));
-    assertThat(voc.actual()).isCloseTo(350.0, within(1e-9));
-  }
-
-  /** Computed from the formula: base 760, clear 420. */
-  @Test
-  void clear_counts_twice_in_a_two_stage_topcoat() {
-    assertThat(Voc.ofStages(760, List.of(), 420)).isCloseTo(533.3333, within(1e-4));
+    assertThat(need.volume(new VolumeSolids(solids)).value() * 1000)
+        .isCloseTo(litres, within(5.1e-7));
   }
 }
