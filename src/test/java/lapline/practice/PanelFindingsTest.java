@@ -43,6 +43,56 @@ class PanelFindingsTest {
   }
 
   @Test
+  void a_cause_has_the_weight_of_the_miss_and_its_rivals_share_half_of_that() {
+    panel.put("gun-pressure", "120 kPa");
+    PanelScore score = panel.score();
+    Finding low = score.findings().get(0);
+    double missed = 1 - score.result("pressure").orElseThrow().conformance();
+    assertThat(low.support()).isEqualTo(missed);
+    assertThat(low.rivals()).extracting("support").containsExactly(missed / 2);
+    assertThat(low.rivals()).extracting("id").containsExactly("pressure.low.1");
+  }
+
+  /** What was measured, and the limit of the side that it lies on. */
+  @Test
+  void the_sentence_that_proves_it_names_the_limit_that_was_missed() {
+    assertThat(limit("120 kPa")).isEqualTo(150e3);
+    assertThat(limit("210 kPa")).isEqualTo(180e3);
+    assertThat(panel.score().findings().get(0).evidence().get(0).key())
+        .isEqualTo("score.evidence.high");
+  }
+
+  private double limit(String pressure) {
+    panel.put("gun-pressure", pressure);
+    return panel.score().findings().get(0).evidence().get(0).args().get(2).value();
+  }
+
+  @Test
+  void with_a_limit_on_one_side_only_that_side_is_meant() {
+    assertThat(onlySide("at least 150 kPa", "100 kPa")).isEqualTo("pressure.low");
+    assertThat(onlySide("at most 180 kPa", "400 kPa")).isEqualTo("pressure.high");
+  }
+
+  private static String onlySide(String target, String typed) {
+    String one = criterion("pressure", "gun-pressure", target, "critical: yes, weight: 1, fade: 9 kPa");
+    String rules =
+        """
+          - {criterion: pressure, side: low, cause: Low., change: Up.}
+          - {criterion: pressure, side: high, cause: High., change: Down.}
+        """;
+    WrittenPanel panel = WrittenPanel.withFindings(rules, one);
+    return panel.put("gun-pressure", typed).score().findings().get(0).id();
+  }
+
+  @Test
+  void a_rule_of_another_criterion_is_not_taken() {
+    String other =
+        "  - {criterion: fluid, side: any, cause: The knob is off., change: Count the turns.}\n";
+    WrittenPanel two = WrittenPanel.withFindings(other, PRESSURE, FLUID);
+    assertThat(two.put("gun-pressure", "120 kPa").score().findings()).isEmpty();
+  }
+
+  @Test
   void what_is_met_has_no_cause() {
     panel.put("gun-pressure", "165 kPa").put("fluid-turns", "2.5");
     assertThat(ids()).isEmpty();

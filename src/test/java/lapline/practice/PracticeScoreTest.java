@@ -48,6 +48,16 @@ class PracticeScoreTest {
     assertThat(score("165 kPa", "3")).isLessThan(100).isEqualTo(Math.floor(score("165 kPa", "3")));
   }
 
+  /** Worth nothing in points, and still no hundred while it is missed. */
+  @Test
+  void a_hundred_is_kept_for_panels_with_nothing_missed() {
+    String heavy = criterion("fluid", "fluid-turns", "2 to 3", "critical: yes, weight: 1000, fade: 0.5");
+    String light = criterion("tip", "gun-pressure", "150 to 180 kPa", "weight: 0.001, fade: 9 kPa");
+    WrittenPanel panel = WrittenPanel.against(heavy, light).put("fluid-turns", "2.5");
+    assertThat(panel.score().practiceScore()).isEqualTo(100);
+    assertThat(panel.put("gun-pressure", "400 kPa").score().practiceScore()).isEqualTo(99);
+  }
+
   @Test
   void a_kilopascal_nearer_never_costs_and_a_tenth_moves_it_little() {
     double before = 0;
