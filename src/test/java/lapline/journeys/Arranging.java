@@ -3,7 +3,6 @@ package lapline.journeys;
 import java.io.IOException;
 import java.net.URI;
 import java.net.URL;
-import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import lapline.content.Json;
@@ -34,7 +33,7 @@ final class Arranging {
             .POST(HttpRequest.BodyPublishers.noBody())
             .build();
     HttpResponse<String> answer =
-        HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofString());
+        Web.client().send(request, HttpResponse.BodyHandlers.ofString());
     if (answer.statusCode() != 200) {
       throw new IllegalStateException("the workshop could not be arranged: " + answer.body());
     }

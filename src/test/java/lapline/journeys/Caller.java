@@ -20,7 +20,7 @@ public final class Caller {
       Pattern.compile("name=\"jakarta.faces.ViewState\"[^>]*value=\"([^\"]*)\"");
 
   private final CookieManager cookies = new CookieManager();
-  private final HttpClient http = HttpClient.newBuilder().cookieHandler(cookies).build();
+  private final HttpClient http = Web.builder().cookieHandler(cookies).build();
 
   /** What came back. */
   public record Answer(int status, String text, java.net.http.HttpHeaders headers) {

@@ -30,7 +30,7 @@ class KillWhileSaving {
   private static final Path HOME = Path.of(System.getProperty("jboss.home"));
   private static final String CELL = "squares-seen.c1";
   private static final ObjectMapper JSON = new ObjectMapper();
-  private final HttpClient client = HttpClient.newHttpClient();
+  private final HttpClient client = Web.client();
 
   @Test
   void the_last_acknowledged_reading_is_there_after_each_kill() throws Exception {

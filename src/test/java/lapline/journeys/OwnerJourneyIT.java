@@ -3,7 +3,6 @@ package lapline.journeys;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.URI;
-import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
@@ -108,7 +107,7 @@ class OwnerJourneyIT extends Journey {
             .header("Cookie", "JSESSIONID=" + session)
             .build();
     HttpResponse<byte[]> answer =
-        HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofByteArray());
+        Web.client().send(request, HttpResponse.BodyHandlers.ofByteArray());
     assertThat(answer.statusCode()).isEqualTo(200);
     Path folder = Path.of(System.getProperty("screenshots", "target/screenshots"));
     Files.createDirectories(folder);

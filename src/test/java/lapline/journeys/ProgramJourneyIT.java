@@ -19,7 +19,7 @@ class ProgramJourneyIT extends Journey {
   private static final String API =
       System.getProperty("lapline.url", "http://localhost:9080") + "/api/v1";
   private static final ObjectMapper JSON = new ObjectMapper();
-  private final HttpClient http = HttpClient.newHttpClient();
+  private final HttpClient http = Web.client();
 
   @Test
   void every_example_of_the_description_is_answered_as_it_says() throws Exception {

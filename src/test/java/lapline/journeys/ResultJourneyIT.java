@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.net.URI;
-import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
@@ -194,6 +193,6 @@ class ResultJourneyIT extends Journey {
         HttpRequest.newBuilder(address)
             .header("Cookie", "JSESSIONID=" + session.getValue())
             .build();
-    return HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofByteArray());
+    return Web.client().send(request, HttpResponse.BodyHandlers.ofByteArray());
   }
 }

@@ -29,7 +29,7 @@ final class Visitor {
   private static final Pattern FIELD = Pattern.compile("<(?:input|select|textarea|button)\\b[^>]*");
 
   private final HttpClient client =
-      HttpClient.newBuilder()
+      Web.builder()
           .version(HttpClient.Version.HTTP_1_1)
           .cookieHandler(new CookieManager())
           .followRedirects(HttpClient.Redirect.NORMAL)
