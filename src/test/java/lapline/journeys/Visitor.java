@@ -30,7 +30,6 @@ final class Visitor {
 
   private final HttpClient client =
       Web.builder()
-          .version(HttpClient.Version.HTTP_1_1)
           .cookieHandler(new CookieManager())
           .followRedirects(HttpClient.Redirect.NORMAL)
           .build();
