@@ -1,0 +1,193 @@
+package lapline.trade.stroke;
+
+import lapline.trade.measure.MeasureException;
+import lapline.trade.measure.Valid;
+
+/**
+ * One way in which a hand leaves the even film: one parameter of the {@link StrokeModel}, 0 where it
+ * does not happen.
+ */
+public sealed interface Departure {
+
+  /** How large it usually is where it happens: the standard deviation of the prior. */
+  double usual();
+
+  /** Least value that it can have. */
+  double least();
+
+  /** Greatest value that it can have. */
+  double most();
+
+  /**
+   * What a value of 1 adds to the film at a place, as a share of it; 0 for a departure that does not
+   * work by adding a share.
+   *
+   * @param x metres, as are all
+   */
+  default double share(double x, double y, double width, double height) {
+    return 0;
+  }
+
+  /**
+   * The gun swings about the wrist: it is further away at both ends of the stroke. Value: the share
+   * of the film that is missing there. Distance grows with the square of the way from the middle, and
+   * film falls with its power {@link StrokeModel#LOST_WITH_DISTANCE}.
+   */
+  record Arc() implements Departure {
+    @Override
+    public double usual() {
+      return 0.3;
+    }
+
+    @Override
+    public double least() {
+      return 0;
+    }
+
+    @Override
+    public double most() {
+      return 0.8;
+    }
+  }
+
+  /** Which ends of the stroke. */
+  enum End {
+    BOTH,
+    LEFT,
+    RIGHT
+  }
+
+  /**
+   * More paint right at the end, as by a hand that slows down, or less, as by a trigger let go
+   * early. Value: that share of the film, on the edge; it fades with the square over the length.
+   *
+   * @param length metres, more than 0
+   */
+  record Ends(End end, double length) implements Departure {
+    public Ends {
+      Valid.positive("length", length);
+    }
+
+    @Override
+    public double share(double x, double y, double width, double height) {
+      return switch (end) {
+        case LEFT -> fade(x);
+        case RIGHT -> fade(width - x);
+        case BOTH -> Math.max(fade(x), fade(width - x));
+      };
+    }
+
+    private double fade(double from) {
+      double rest = 1 - Math.max(0, from) / length;
+      return rest > 0 ? rest * rest : 0;
+    }
+
+    @Override
+    public double usual() {
+      return 0.4;
+    }
+
+    @Override
+    public double least() {
+      return -1;
+    }
+
+    @Override
+    public double most() {
+      return 3;
+    }
+  }
+
+  /** Thicker towards the right end of the stroke. Value: the change from end to end, as a share. */
+  record Along() implements Departure {
+    @Override
+    public double share(double x, double y, double width, double height) {
+      return x / width - 0.5;
+    }
+
+    @Override
+    public double usual() {
+      return 0.25;
+    }
+
+    @Override
+    public double least() {
+      return -1.5;
+    }
+
+    @Override
+    public double most() {
+      return 1.5;
+    }
+  }
+
+  /** Thicker towards the upper edge. Value: the change from edge to edge, as a share. */
+  record Across() implements Departure {
+    @Override
+    public double share(double x, double y, double width, double height) {
+      return y / height - 0.5;
+    }
+
+    @Override
+    public double usual() {
+      return 0.25;
+    }
+
+    @Override
+    public double least() {
+      return -1.5;
+    }
+
+    @Override
+    public double most() {
+      return 1.5;
+    }
+  }
+
+  /** A heeled gun: one side of each pass heavy. Value: share by which the upper side is heavier. */
+  record Tilt() implements Departure {
+    @Override
+    public double usual() {
+      return 0.4;
+    }
+
+    @Override
+    public double least() {
+      return -0.8;
+    }
+
+    @Override
+    public double most() {
+      return 0.8;
+    }
+  }
+
+  /**
+   * A stroke's worth of paint more or less at one height: one step too narrow or too wide, or a pass
+   * too many or too few along an edge. Value: how many strokes of each coat.
+   *
+   * @param height metres, any finite
+   */
+  record Strip(double height) implements Departure {
+    public Strip {
+      if (!Double.isFinite(height)) {
+        throw new MeasureException("height", height, "a finite number");
+      }
+    }
+
+    @Override
+    public double usual() {
+      return 0.4;
+    }
+
+    @Override
+    public double least() {
+      return -1.5;
+    }
+
+    @Override
+    public double most() {
+      return 1.5;
+    }
+  }
+}

@@ -1,0 +1,105 @@
+package lapline.trade.stroke;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import lapline.trade.measure.Estimate;
+import lapline.trade.measure.MeasureException;
+import lapline.trade.measure.Valid;
+
+/**
+ * How a panel was sprayed as far as it was written down, and how well that is known.
+ *
+ * @param width of the panel along the strokes, metres, more than 0
+ * @param height of the panel across them, metres, more than 0
+ * @param coats 1 or more
+ * @param fanWidth metres, value and uncertainty more than 0
+ * @param beta shape of the fan, see {@link lapline.trade.spray.FanProfile#beta}; 1.2 to 8, its
+ *     uncertainty 0 or more
+ */
+public record PassPlan(
+    double width, double height, List<Coat> coats, Estimate fanWidth, Estimate beta) {
+
+  public PassPlan {
+    Valid.positive("width", width);
+    Valid.positive("height", height);
+    coats = List.copyOf(coats);
+    Valid.positive("coats", coats.size());
+    Valid.positive("fanWidth", fanWidth.value());
+    Valid.positive("fanWidth uncertainty", fanWidth.standardUncertainty());
+    Valid.between("beta", beta.value(), 1.2, 8);
+  }
+
+  /**
+   * The passes of one coat.
+   *
+   * @param centrelines from below upwards, metres, 2 or more
+   * @param each standard uncertainty of each step between them: of the writing down, or of the hand
+   *     where only the intended step is known; metres, more than 0
+   * @param all standard uncertainty that all steps have in common, as a share of them, more than 0
+   * @param shift standard uncertainty of where the coat as a whole lies, metres, more than 0
+   */
+  public record Coat(List<Double> centrelines, double each, double all, double shift) {
+    public Coat {
+      centrelines = List.copyOf(centrelines);
+      if (centrelines.size() < 2) {
+        throw new MeasureException("centrelines", centrelines.size(), "2 or more");
+      }
+      for (int i = 1; i < centrelines.size(); i++) {
+        Valid.positive("step", centrelines.get(i) - centrelines.get(i - 1));
+      }
+      Valid.positive("each", each);
+      Valid.positive("all", all);
+      Valid.positive("shift", shift);
+    }
+
+    /**
+     * Even passes that cover the panel and go on past its edges as far as they still reach it.
+     *
+     * @param first any centreline, metres
+     * @param step metres, more than 0
+     * @param fanWidth metres, more than 0
+     * @param height of the panel, metres, more than 0
+     */
+    public static Coat even(
+        double first,
+        double step,
+        double fanWidth,
+        double height,
+        double each,
+        double all,
+        double shift) {
+      Valid.positive("step", step);
+      double reach = fanWidth / 2 + step;
+      double y = first - Math.floor((first + reach) / step) * step;
+      List<Double> passes = new ArrayList<>();
+      for (; y <= height + reach; y += step) {
+        passes.add(y);
+      }
+      return new Coat(passes, each, all, shift);
+    }
+
+    double meanStep() {
+      int last = centrelines.size() - 1;
+      return (centrelines.get(last) - centrelines.get(0)) / last;
+    }
+
+    double[] array() {
+      return centrelines.stream().mapToDouble(y -> y).toArray();
+    }
+  }
+
+  /** Mean step between passes over all coats, metres. */
+  public double meanStep() {
+    return coats.stream().mapToDouble(Coat::meanStep).average().orElseThrow();
+  }
+
+  double[][] centrelines() {
+    return coats.stream().map(Coat::array).toArray(double[][]::new);
+  }
+
+  /** Number of passes in all coats. */
+  public int passes() {
+    return Arrays.stream(centrelines()).mapToInt(c -> c.length).sum();
+  }
+}

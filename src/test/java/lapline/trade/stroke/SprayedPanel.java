@@ -1,0 +1,130 @@
+package lapline.trade.stroke;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import lapline.trade.measure.Estimate;
+
+/**
+ * Sprays panels with equations of its own, a little richer than the model: steps that stray one after
+ * the other, passes of uneven speed, a fan that is not quite a parabola and shifts with the arc, a
+ * texture that goes together over a few millimetres.
+ */
+final class SprayedPanel {
+  static final double WIDTH = 0.61;
+  static final double HEIGHT = 0.46;
+  static final double FAN = 0.23;
+
+  double film = 57.5e-6;
+  double overlap = 0.7;
+  double jitter = 0.006;
+  double speedJitter = 0.03;
+  double beta = 2.0;
+  double wrist = Double.POSITIVE_INFINITY;
+  double linger;
+  double lingerLength = 0.12;
+  double along;
+  double across;
+  double lean;
+  double lowest = Double.NEGATIVE_INFINITY;
+  double gapAt = Double.NaN;
+  double gapBy;
+  double noise = 1.5e-6;
+  double texture = 1e-6;
+  int coats = 2;
+  boolean written = true;
+  double fanWritten = FAN;
+  double grossStrays;
+  double misplaced;
+
+  private final List<double[]> passes = new ArrayList<>();
+  private double realStep;
+  private final List<PassPlan.Coat> plan = new ArrayList<>();
+
+  PassPlan spray(Random chance) {
+    passes.clear();
+    realStep = 0;
+    plan.clear();
+    double step = FAN * (1 - overlap);
+    for (int coat = 0; coat < coats; coat++) {
+      double y = -FAN - step * chance.nextDouble();
+      List<Double> lines = new ArrayList<>();
+      while (y < HEIGHT + FAN) {
+        if (y >= lowest) {
+          passes.add(new double[] {y, 1 + speedJitter * chance.nextGaussian()});
+        }
+        lines.add(y);
+        double next = y + Math.max(0.2 * step, step + jitter * chance.nextGaussian());
+        if (y < gapAt && next >= gapAt) {
+          next += gapBy;
+        }
+        y = next;
+      }
+      realStep += (lines.get(lines.size() - 1) - lines.get(0)) / (lines.size() - 1) / coats;
+      plan.add(coatPlan(lines, step, chance));
+    }
+    return new PassPlan(
+        WIDTH, HEIGHT, plan, Estimate.of(fanWritten, 0.04 * fanWritten), Estimate.of(2, 0.25));
+  }
+
+  /** As read from a tape, ±3 mm a step, or the intended step from a first pass on the edge. */
+  private PassPlan.Coat coatPlan(List<Double> lines, double step, Random chance) {
+    if (!written) {
+      return PassPlan.Coat.even(0, step, FAN, HEIGHT, 0.006, 0.05, step / 3);
+    }
+    List<Double> read = new ArrayList<>();
+    double y = lines.get(0) + 0.005 * chance.nextGaussian();
+    read.add(y);
+    for (int i = 1; i < lines.size(); i++) {
+      y += Math.max(0.005, lines.get(i) - lines.get(i - 1) + 0.003 * chance.nextGaussian());
+      read.add(y);
+    }
+    return new PassPlan.Coat(read, 0.003, 0.01, 0.01);
+  }
+
+  /** Mean film as these passes came out, far from the ends. */
+  double level() {
+    double amount = passes.stream().mapToDouble(pass -> pass[1]).average().orElseThrow();
+    return film * FAN * (1 - overlap) / realStep * amount;
+  }
+
+  double realOverlap() {
+    return 1 - realStep / FAN;
+  }
+
+  double truth(double x, double y) {
+    double arc = 1 / Math.cos(Math.atan((x - WIDTH / 2) / wrist));
+    double sum = 0;
+    double shape = 2 / Math.exp(org.hipparchus.special.Beta.logBeta(0.5, beta));
+    for (double[] pass : passes) {
+      double u = 2 * (y - pass[0]) / (FAN * arc);
+      if (Math.abs(u) < 1) {
+        sum += pass[1] * shape * Math.pow(1 - u * u, beta - 1) * (1 + lean * u) / arc;
+      }
+    }
+    double end = Math.max(0, 1 - Math.min(x, WIDTH - x) / lingerLength);
+    double hand =
+        Math.pow(arc, -2 - 0.5)
+            * (1 + linger * end * end)
+            * (1 + along * (x / WIDTH - 0.5))
+            * (1 + across * (y / HEIGHT - 0.5));
+    return film * (1 - overlap) / coats * sum * hand;
+  }
+
+  List<FilmAt> read(int count, Random chance) {
+    List<FilmAt> read = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      double golden = i * 0.6180339887498949;
+      double x = 0.03 + (WIDTH - 0.06) * (golden - Math.floor(golden));
+      double y = 0.03 + (HEIGHT - 0.06) * (i + 0.5) / count;
+      double off = misplaced * chance.nextGaussian();
+      double up = misplaced * chance.nextGaussian();
+      double value = truth(x + off, y + up) + Math.hypot(noise, texture) * chance.nextGaussian();
+      if (chance.nextDouble() < grossStrays) {
+        value += film * (chance.nextBoolean() ? 0.6 : -0.6);
+      }
+      read.add(new FilmAt(x, y, Math.max(0, value), Math.hypot(noise, texture)));
+    }
+    return read;
+  }
+}

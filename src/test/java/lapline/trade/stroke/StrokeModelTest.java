@@ -1,0 +1,150 @@
+package lapline.trade.stroke;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Random;
+import lapline.trade.measure.Estimate;
+import lapline.trade.spray.CoatField;
+import lapline.trade.spray.FanProfile;
+import lapline.trade.spray.Pass;
+import lapline.trade.spray.Stroke;
+import lapline.trade.stroke.Departure.End;
+import org.junit.jupiter.api.Test;
+
+/** The model agrees with the sum of passes in {@code trade.spray}, and its slopes with differences. */
+class StrokeModelTest {
+  private static final double WIDTH = 0.61;
+  private static final double HEIGHT = 0.46;
+  private static final double FAN = 0.23;
+  private static final double STEP = 0.115;
+  private static final List<Departure> ALL =
+      List.of(
+          new Departure.Arc(),
+          new Departure.Ends(End.BOTH, 0.12),
+          new Departure.Along(),
+          new Departure.Across(),
+          new Departure.Tilt(),
+          new Departure.Strip(0.2));
+
+  private static PassPlan plan(double beta) {
+    PassPlan.Coat one = PassPlan.Coat.even(0, STEP, FAN, HEIGHT, 0.005, 0.02, 0.01);
+    PassPlan.Coat two = PassPlan.Coat.even(0.05, STEP, FAN, HEIGHT, 0.005, 0.02, 0.01);
+    return new PassPlan(
+        WIDTH, HEIGHT, List.of(one, two), Estimate.of(FAN, 0.01), Estimate.of(beta, 0.1));
+  }
+
+  @Test
+  void even_passes_leave_what_the_sum_of_passes_leaves() {
+    PassPlan plan = plan(2);
+    StrokeModel model = new StrokeModel(plan, List.of());
+    double[] p = new double[model.parameters()];
+    p[StrokeModel.LEVEL] = Math.log(57e-6);
+    double each = 57e-6 * STEP / FAN / 2;
+    CoatField field = field(plan, each, Stroke.steady());
+    for (double y = 0.01; y < HEIGHT; y += 0.037) {
+      assertThat(model.at(p).film(0.2, y)).isCloseTo(field.filmAt(0.2, y), within(1e-15));
+    }
+  }
+
+  @Test
+  void an_arc_widens_the_fan_and_loses_film_as_the_sum_of_passes_does() {
+    PassPlan plan = plan(2);
+    StrokeModel model = new StrokeModel(plan, List.of(new Departure.Arc()));
+    double[] p = new double[model.parameters()];
+    p[StrokeModel.LEVEL] = Math.log(57e-6);
+    p[model.first()] = 0.3;
+    double farther = Math.pow(0.7, -1 / 2.5);
+    Stroke arc =
+        new Stroke() {
+          @Override
+          public double distance(double x) {
+            double out = 2 * x / WIDTH - 1;
+            return 1 + (farther - 1) * out * out;
+          }
+
+          @Override
+          public double deposit(double x) {
+            return Math.pow(distance(x), -2.5);
+          }
+        };
+    CoatField field = field(plan, 57e-6 * STEP / FAN / 2, arc);
+    for (double x = 0.01; x < WIDTH; x += 0.05) {
+      assertThat(model.at(p).film(x, 0.2)).isCloseTo(field.filmAt(x, 0.2), within(1e-15));
+    }
+  }
+
+  private static CoatField field(PassPlan plan, double each, Stroke stroke) {
+    return new CoatField(
+        plan.coats().stream()
+            .flatMap(c -> c.centrelines().stream())
+            .map(y -> new Pass(y, FAN, each, FanProfile.parabola(), stroke))
+            .toList());
+  }
+
+  @Test
+  void slopes_are_those_of_small_differences() {
+    Random chance = new Random(4);
+    for (double beta : new double[] {1.6, 2, 3}) {
+      StrokeModel model = new StrokeModel(plan(beta), ALL);
+      double[] p = new double[model.parameters()];
+      p[StrokeModel.LEVEL] = Math.log(57e-6);
+      for (int i = 1; i < p.length; i++) {
+        p[i] = 0.02 * chance.nextDouble();
+      }
+      p[model.first()] = 0.2;
+      for (int place = 0; place < 40; place++) {
+        double x = WIDTH * chance.nextDouble();
+        double y = HEIGHT * chance.nextDouble();
+        if (onARim(model.plan(), p, x, y)) {
+          continue;
+        }
+        StrokeModel.At at = model.at(p);
+        double film = at.film(x, y);
+        for (int i = 0; i < p.length; i++) {
+          double[] up = p.clone();
+          double[] down = p.clone();
+          double h = 1e-6;
+          up[i] += h;
+          down[i] -= h;
+          double slope = (model.at(up).film(x, y) - model.at(down).film(x, y)) / (2 * h);
+          assertThat(at.slopes[i])
+              .as("parameter %d at beta %s, %s, %s", i, beta, x, y)
+              .isCloseTo(slope, within(film * 2e-3));
+        }
+      }
+    }
+  }
+
+  /** Where a fan ends bluntly its slope has no end, and the model keeps it finite. */
+  private static boolean onARim(PassPlan plan, double[] p, double x, double y) {
+    double out = Math.pow(2 * x / WIDTH - 1, 2);
+    double farther = 1 + (Math.pow(1 - p[6], -1 / 2.5) - 1) * out;
+    double half = FAN / 2 * Math.exp(p[StrokeModel.FAN]);
+    boolean strip = Math.abs(Math.abs(y - 0.2) / half - 1) < 0.02;
+    return strip
+        || plan.coats().stream()
+            .flatMap(c -> c.centrelines().stream())
+            .anyMatch(k -> Math.abs(Math.abs(y - k) / half / farther - 1) < 0.06);
+  }
+
+  @Test
+  void the_slope_by_one_pass_is_that_of_its_height() {
+    PassPlan plan = plan(2);
+    StrokeModel model = new StrokeModel(plan, List.of());
+    double[] p = new double[model.parameters()];
+    StrokeModel.At at = model.at(p);
+    double film = at.film(0.3, 0.21);
+    double sum = 0;
+    double all = 0;
+    for (int i = 0; i < plan.passes(); i++) {
+      sum += at.byHeight[i];
+      all += at.ofPass[i];
+    }
+    assertThat(all).isCloseTo(film, within(1e-12));
+    assertThat(sum)
+        .isCloseTo(
+            at.slopes[StrokeModel.SHIFT] + at.slopes[StrokeModel.SHIFT + 1], within(1e-9));
+  }
+}

@@ -1,0 +1,103 @@
+package lapline.trade.stroke;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import lapline.trade.measure.Estimate;
+import lapline.trade.measure.MeasureException;
+import org.junit.jupiter.api.Test;
+
+/** What is read from single panels, and what is refused. */
+class StrokeReadingTest {
+  private final Random chance = new Random(7);
+  private final SprayedPanel panel = new SprayedPanel();
+
+  @Test
+  void an_arc_is_named_with_its_size_its_probability_and_its_rivals() {
+    panel.wrist = 0.5;
+    PassPlan plan = panel.spray(chance);
+    StrokeReading reading = StrokeReading.of(plan, panel.read(36, chance));
+    StrokeReading.Found found = reading.faults().get(0);
+    assertThat(found.fault()).isEqualTo(Fault.ARCING);
+    // 1 − cos^2.5 of the angle from the wrist at the panel's end
+    assertThat(found.value().value())
+        .isCloseTo(0.328, within(3 * found.value().standardUncertainty()));
+    assertThat(found.probability()).isBetween(0.8, 1.0);
+    double others = found.rivals().stream().mapToDouble(StrokeReading.Rival::probability).sum();
+    assertThat(found.probability() + others).isLessThanOrEqualTo(1);
+    assertThat(reading.fits()).isGreaterThan(0.01);
+  }
+
+  @Test
+  void one_reading_that_is_far_off_is_a_stray_and_no_fault() {
+    PassPlan plan = panel.spray(chance);
+    for (int at : new int[] {0, 5, 11, 17}) {
+      List<FilmAt> readings = new ArrayList<>(panel.read(18, new Random(at)));
+      FilmAt one = readings.get(at);
+      readings.set(at, new FilmAt(one.x(), one.y(), 0.4 * one.film(), one.uncertainty()));
+      StrokeReading reading = StrokeReading.of(plan, readings);
+      assertThat(reading.faults()).isEmpty();
+      assertThat(reading.strays()).containsExactly(at);
+    }
+  }
+
+  @Test
+  void film_that_no_hand_leaves_fits_nothing() {
+    PassPlan plan = panel.spray(chance);
+    List<FilmAt> blotched =
+        panel.read(40, chance).stream()
+            .map(r -> new FilmAt(r.x(), r.y(), blot(r) * r.film(), r.uncertainty()))
+            .toList();
+    assertThat(StrokeReading.of(plan, blotched).fits()).isLessThan(0.01);
+  }
+
+  private static double blot(FilmAt r) {
+    return Math.floor(r.x() / 0.05) % 2 == Math.floor(r.y() / 0.05) % 2 ? 0.8 : 1.2;
+  }
+
+  @Test
+  void the_same_readings_say_the_same_again() {
+    PassPlan plan = panel.spray(chance);
+    List<FilmAt> readings = panel.read(24, chance);
+    assertThat(StrokeReading.of(plan, readings)).isEqualTo(StrokeReading.of(plan, readings));
+  }
+
+  @Test
+  void too_few_readings_and_film_of_nothing_are_refused() {
+    PassPlan plan = panel.spray(chance);
+    assertThatThrownBy(() -> StrokeReading.of(plan, panel.read(7, chance)))
+        .isInstanceOf(MeasureException.class)
+        .hasMessageContaining("readings")
+        .hasMessageContaining("8 or more");
+    List<FilmAt> nothing =
+        panel.read(12, chance).stream().map(r -> new FilmAt(r.x(), r.y(), 0, 1e-6)).toList();
+    assertThatThrownBy(() -> StrokeReading.of(plan, nothing))
+        .isInstanceOf(MeasureException.class)
+        .hasMessageContaining("mean film");
+  }
+
+  @Test
+  void a_plan_that_is_none_is_refused_with_the_argument_named() {
+    List<PassPlan.Coat> coats = panel.spray(chance).coats();
+    Estimate fan = Estimate.of(0.23, 0.01);
+    Estimate beta = Estimate.of(2, 0.1);
+    assertThatThrownBy(() -> new PassPlan(0, 1, coats, fan, beta)).hasMessageContaining("width");
+    assertThatThrownBy(() -> new PassPlan(1, Double.NaN, coats, fan, beta))
+        .hasMessageContaining("height");
+    assertThatThrownBy(() -> new PassPlan(1, 1, List.of(), fan, beta))
+        .hasMessageContaining("coats");
+    assertThatThrownBy(() -> new PassPlan(1, 1, coats, Estimate.of(0.2, 0), beta))
+        .hasMessageContaining("fanWidth uncertainty");
+    assertThatThrownBy(() -> new PassPlan(1, 1, coats, fan, Estimate.of(1, 0)))
+        .hasMessageContaining("beta");
+    assertThatThrownBy(() -> new PassPlan.Coat(List.of(0.1), 0.01, 0.1, 0.1))
+        .hasMessageContaining("centrelines");
+    assertThatThrownBy(() -> new PassPlan.Coat(List.of(0.2, 0.1), 0.01, 0.1, 0.1))
+        .hasMessageContaining("step");
+    assertThatThrownBy(() -> new FilmAt(0, 0, 1e-6, 0)).hasMessageContaining("uncertainty");
+  }
+}
