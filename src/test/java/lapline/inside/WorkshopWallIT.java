@@ -125,7 +125,10 @@ class WorkshopWallIT {
         HttpRequest.newBuilder(URI.create("http://localhost:" + port + "/api/v1/" + address))
             .header("Authorization", "Bearer " + token)
             .build();
-    return HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build().send(request, HttpResponse.BodyHandlers.ofString());
+    return HttpClient.newBuilder()
+        .version(HttpClient.Version.HTTP_1_1)
+        .build()
+        .send(request, HttpResponse.BodyHandlers.ofString());
   }
 
   private List<UUID> someAttempts() {

@@ -32,8 +32,7 @@ final class Arranging {
         HttpRequest.newBuilder(URI.create(desk + "arrange?surname=" + surname))
             .POST(HttpRequest.BodyPublishers.noBody())
             .build();
-    HttpResponse<String> answer =
-        Web.client().send(request, HttpResponse.BodyHandlers.ofString());
+    HttpResponse<String> answer = Web.client().send(request, HttpResponse.BodyHandlers.ofString());
     if (answer.statusCode() != 200) {
       throw new IllegalStateException("the workshop could not be arranged: " + answer.body());
     }

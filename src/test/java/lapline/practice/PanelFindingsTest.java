@@ -74,7 +74,8 @@ class PanelFindingsTest {
   }
 
   private static String onlySide(String target, String typed) {
-    String one = criterion("pressure", "gun-pressure", target, "critical: yes, weight: 1, fade: 9 kPa");
+    String one =
+        criterion("pressure", "gun-pressure", target, "critical: yes, weight: 1, fade: 9 kPa");
     String rules =
         """
           - {criterion: pressure, side: low, cause: Low., change: Up.}

@@ -50,12 +50,18 @@ class PossibleTargetTest {
     assertThat(
             possible(
                 WrittenPanel.criterion(
-                    "a", "water-break", "at most 5 %", "critical: yes, judged: share, weight: 1, fade: 1 %")))
+                    "a",
+                    "water-break",
+                    "at most 5 %",
+                    "critical: yes, judged: share, weight: 1, fade: 1 %")))
         .isEqualTo(new TargetRange(0, 1));
     assertThat(
             possible(
                 WrittenPanel.criterion(
-                    "a", "tape-used", "at most 5 m", "critical: yes, judged: sum, weight: 1, fade: 1 m")))
+                    "a",
+                    "tape-used",
+                    "at most 5 m",
+                    "critical: yes, judged: sum, weight: 1, fade: 1 m")))
         .extracting(TargetRange::hasMost)
         .isEqualTo(false);
   }

@@ -51,7 +51,8 @@ class PracticeScoreTest {
   /** Worth nothing in points, and still no hundred while it is missed. */
   @Test
   void a_hundred_is_kept_for_panels_with_nothing_missed() {
-    String heavy = criterion("fluid", "fluid-turns", "2 to 3", "critical: yes, weight: 1000, fade: 0.5");
+    String heavy =
+        criterion("fluid", "fluid-turns", "2 to 3", "critical: yes, weight: 1000, fade: 0.5");
     String light = criterion("tip", "gun-pressure", "150 to 180 kPa", "weight: 0.001, fade: 9 kPa");
     WrittenPanel panel = WrittenPanel.against(heavy, light).put("fluid-turns", "2.5");
     assertThat(panel.score().practiceScore()).isEqualTo(100);

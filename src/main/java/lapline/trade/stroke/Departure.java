@@ -4,8 +4,8 @@ import lapline.trade.measure.MeasureException;
 import lapline.trade.measure.Valid;
 
 /**
- * One way in which a hand leaves the even film: one parameter of the {@link StrokeModel}, 0 where it
- * does not happen.
+ * One way in which a hand leaves the even film: one parameter of the {@link StrokeModel}, 0 where
+ * it does not happen.
  */
 public sealed interface Departure {
 
@@ -19,8 +19,8 @@ public sealed interface Departure {
   double most();
 
   /**
-   * What a value of 1 adds to the film at a place, as a share of it; 0 for a departure that does not
-   * work by adding a share.
+   * What a value of 1 adds to the film at a place, as a share of it; 0 for a departure that does
+   * not work by adding a share.
    *
    * @param x metres, as are all
    */
@@ -30,8 +30,8 @@ public sealed interface Departure {
 
   /**
    * The gun swings about the wrist: it is further away at both ends of the stroke. Value: the share
-   * of the film that is missing there. Distance grows with the square of the way from the middle, and
-   * film falls with its power {@link StrokeModel#LOST_WITH_DISTANCE}.
+   * of the film that is missing there. Distance grows with the square of the way from the middle,
+   * and film falls with its power {@link StrokeModel#LOST_WITH_DISTANCE}.
    */
   record Arc() implements Departure {
     @Override
@@ -163,8 +163,8 @@ public sealed interface Departure {
   }
 
   /**
-   * A stroke's worth of paint more or less at one height: one step too narrow or too wide, or a pass
-   * too many or too few along an edge. Value: how many strokes of each coat.
+   * A stroke's worth of paint more or less at one height: one step too narrow or too wide, or a
+   * pass too many or too few along an edge. Value: how many strokes of each coat.
    *
    * @param height metres, any finite
    */

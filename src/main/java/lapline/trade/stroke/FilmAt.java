@@ -8,8 +8,8 @@ import lapline.trade.measure.Valid;
  * @param x along the stroke from the left edge, metres
  * @param y across the strokes from the lower edge, metres
  * @param film metres
- * @param uncertainty standard uncertainty of the reading, texture of the film included, metres, more
- *     than 0
+ * @param uncertainty standard uncertainty of the reading, texture of the film included, metres,
+ *     more than 0
  */
 public record FilmAt(double x, double y, double film, double uncertainty) {
 

@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Where to begin the search: stripes look alike again after every step, so that steps and shifts that
- * were not written down are tried over a grid, roughly, before anything is fitted.
+ * Where to begin the search: stripes look alike again after every step, so that steps and shifts
+ * that were not written down are tried over a grid, roughly, before anything is fitted.
  */
 final class FirstGuess {
   /** Known better than this, as a share, a step is not searched for. */

@@ -38,7 +38,10 @@ final class Forms {
     this.strips = all.size() - before;
   }
 
-  /** Those that may come in beside what is in already: each kind once, strips as long as they differ. */
+  /**
+   * Those that may come in beside what is in already: each kind once, strips as long as they
+   * differ.
+   */
   List<Departure> beside(List<Departure> in) {
     return all.stream().filter(d -> in.stream().noneMatch(i -> clash(i, d))).toList();
   }
@@ -58,7 +61,9 @@ final class Forms {
     };
   }
 
-  /** What a departure of this value means here. Strips within a third of a fan are about the edge. */
+  /**
+   * What a departure of this value means here. Strips within a third of a fan are about the edge.
+   */
   Fault fault(Departure departure, double value) {
     if (departure instanceof Departure.Strip strip) {
       double edge = plan.fanWidth().value() / 3;

@@ -6,9 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Faults, one stray reading and 'nothing further' against each other for one place: weights of 0 to 1
- * that sum to 1. Half of the prior weight lies on 'nothing further'; the faults share as much evenly,
- * and each reading is a stray in {@link #STRAYS} of all cases.
+ * Faults, one stray reading and 'nothing further' against each other for one place: weights of 0 to
+ * 1 that sum to 1. Half of the prior weight lies on 'nothing further'; the faults share as much
+ * evenly, and each reading is a stray in {@link #STRAYS} of all cases.
  */
 final class Round {
   /** Course assumption: a slip of the pen, a grain of dust under the probe. */

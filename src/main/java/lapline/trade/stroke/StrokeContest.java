@@ -19,10 +19,15 @@ import java.util.stream.DoubleStream;
  * fitted, to first order about the fit; a heeled gun, which also moves every pass, is fitted.
  */
 final class StrokeContest {
-  /** Chosen by simulation: of even panels 2 to 4 in 100 then show a fault, see StrokeReadingProperties. */
+  /**
+   * Chosen by simulation: of even panels 2 to 4 in 100 then show a fault, see
+   * StrokeReadingProperties.
+   */
   static final double CHANCE = 0.2;
 
-  /** Smaller effects, highest less lowest film at the places as a share of the mean, are no fault. */
+  /**
+   * Smaller effects, highest less lowest film at the places as a share of the mean, are no fault.
+   */
   static final double MATERIAL = 0.08;
 
   /** How far off a stray reading is, as a share of the mean film. */
@@ -96,7 +101,10 @@ final class StrokeContest {
     return List.copyOf(strays);
   }
 
-  /** For each fault that came in and holds with the others in: it against what could be in its place. */
+  /**
+   * For each fault that came in and holds with the others in: it against what could be in its
+   * place.
+   */
   Map<Departure, Round> verdicts() {
     Map<Departure, Round> verdicts = new LinkedHashMap<>();
     for (Departure one : in) {
@@ -198,8 +206,7 @@ final class StrokeContest {
   }
 
   private Optional<Claim> linear(StrokeFit without, Departure departure, double[] column) {
-    StrokeFit.Gain gain =
-        without.gain(without.scatter().whitened(column), departure.usual());
+    StrokeFit.Gain gain = without.gain(without.scatter().whitened(column), departure.usual());
     double value = gain.value();
     boolean possible =
         value > departure.least()
@@ -232,8 +239,8 @@ final class StrokeContest {
   }
 
   /**
-   * A heeled gun moves the middle of each pass as well, so that the readings without it are fitted by
-   * passes that lie elsewhere, and a small step from there does not find it.
+   * A heeled gun moves the middle of each pass as well, so that the readings without it are fitted
+   * by passes that lie elsewhere, and a small step from there does not find it.
    */
   private StrokeFit leaning(StrokeFit without, List<Departure> inAlready) {
     StrokeModel model = model(inAlready, new Departure.Tilt());

@@ -5,12 +5,13 @@ import java.util.List;
 
 /**
  * The likeliest parameters of a {@link StrokeModel} for the readings of one panel, by Gauss–Newton
- * steps with analytic slopes, damped where a step does not help (Levenberg 1944, Marquardt 1963), and
- * kept within each departure's bounds. What was written down enters as a normal prior on its
+ * steps with analytic slopes, damped where a step does not help (Levenberg 1944, Marquardt 1963),
+ * and kept within each departure's bounds. What was written down enters as a normal prior on its
  * parameter.
  *
- * <p>Evidence by Laplace's approximation about the best point. The scatter is scaled up, never down, to
- * what the residuals show: for evidence to that of their bulk, for uncertainties to that of all (Birge).
+ * <p>Evidence by Laplace's approximation about the best point. The scatter is scaled up, never
+ * down, to what the residuals show: for evidence to that of their bulk, for uncertainties to that
+ * of all (Birge).
  */
 final class StrokeFit {
   private static final int MOST_STEPS = 30;
@@ -198,8 +199,8 @@ final class StrokeFit {
   }
 
   /**
-   * The same as the bulk of the readings shows it, so that a few strays do not hide behind each other:
-   * from the median of the residuals' sizes, which is 0.6745 of a normal standard deviation.
+   * The same as the bulk of the readings shows it, so that a few strays do not hide behind each
+   * other: from the median of the residuals' sizes, which is 0.6745 of a normal standard deviation.
    */
   private double bulk() {
     double[] sizes = Arrays.stream(residual).map(Math::abs).sorted().toArray();
@@ -256,8 +257,8 @@ final class StrokeFit {
 
   /**
    * @param value the likeliest value of the new parameter
-   * @param evidence ln of how much better the readings are foretold with it than without, each with the
-   *     scatter that it leaves
+   * @param evidence ln of how much better the readings are foretold with it than without, each with
+   *     the scatter that it leaves
    * @param inBulk the same with the scatter that the bulk of the readings shows without it
    */
   record Gain(double value, double evidence, double inBulk) {}

@@ -7,9 +7,9 @@ import java.util.stream.IntStream;
  * Film at a place of a panel as the sum of all passes of all coats, with its derivatives.
  *
  * <p>film = A · (s / (w·C)) · M(x, y) / d(x) · Σ p(2(y − yₖ) / (w·d(x))): mean film A, mean step s,
- * fan width w, C coats, profile p of mean 1 over the fan, gun distance d(x) over the intended one, and
- * M what the hand adds or loses along the stroke. The mean over many even passes is A whatever the
- * step, the fan and its shape, so that the level is nearly independent of them.
+ * fan width w, C coats, profile p of mean 1 over the fan, gun distance d(x) over the intended one,
+ * and M what the hand adds or loses along the stroke. The mean over many even passes is A whatever
+ * the step, the fan and its shape, so that the level is nearly independent of them.
  *
  * <p>Parameters: ln A (metres), ln of the steps over the written ones, ln of the fan width over the
  * written one, ln of the shape over the written one, a shift for each coat (metres), then one for

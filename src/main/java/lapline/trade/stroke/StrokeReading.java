@@ -10,16 +10,16 @@ import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
  * What the film of a panel says about the stroke: the faults it speaks for, how sure that is, what
  * else could be in each one's place, and the film and overlap with their uncertainty.
  *
- * <p>Deterministic. Accuracy and limits: StrokeReadingProperties sprays panels with equations of its
- * own and says how often the fault that was made is named first.
+ * <p>Deterministic. Accuracy and limits: StrokeReadingProperties sprays panels with equations of
+ * its own and says how often the fault that was made is named first.
  *
  * @param meanFilm of the panel, metres
- * @param overlap 1 − step / fan width; its uncertainty is that of what was written down where strokes
- *     overlap so much that the film cannot show it
+ * @param overlap 1 − step / fan width; its uncertainty is that of what was written down where
+ *     strokes overlap so much that the film cannot show it
  * @param faults those that hold with the others in, most film moved first
  * @param strays the readings, by their number from 0, that no hand explains
- * @param fits probability of residuals at least as large as these if this is what happened; below 0.01
- *     the readings fit no pattern that is known here
+ * @param fits probability of residuals at least as large as these if this is what happened; below
+ *     0.01 the readings fit no pattern that is known here
  */
 public record StrokeReading(
     Estimate meanFilm, Estimate overlap, List<Found> faults, List<Integer> strays, double fits) {
@@ -49,8 +49,8 @@ public record StrokeReading(
   public record Rival(Fault fault, double probability) {}
 
   /**
-   * @throws MeasureException with fewer than {@link #LEAST_PLACES} readings, or film that is nowhere
-   *     more than 0
+   * @throws MeasureException with fewer than {@link #LEAST_PLACES} readings, or film that is
+   *     nowhere more than 0
    */
   public static StrokeReading of(PassPlan plan, List<FilmAt> readings) {
     if (readings.size() < LEAST_PLACES) {
@@ -94,7 +94,9 @@ public record StrokeReading(
     double[] p = fit.parameters();
     PassPlan plan = fit.model().plan();
     double share =
-        plan.meanStep() / plan.fanWidth().value() * Math.exp(p[StrokeModel.STEP] - p[StrokeModel.FAN]);
+        plan.meanStep()
+            / plan.fanWidth().value()
+            * Math.exp(p[StrokeModel.STEP] - p[StrokeModel.FAN]);
     double[] factors = new double[p.length];
     factors[StrokeModel.STEP] = 1;
     factors[StrokeModel.FAN] = -1;

@@ -6,9 +6,9 @@ import java.util.Random;
 import lapline.trade.measure.Estimate;
 
 /**
- * Sprays panels with equations of its own, a little richer than the model: steps that stray one after
- * the other, passes of uneven speed, a fan that is not quite a parabola and shifts with the arc, a
- * texture that goes together over a few millimetres.
+ * Sprays panels with equations of its own, a little richer than the model: steps that stray one
+ * after the other, passes of uneven speed, a fan that is not quite a parabola and shifts with the
+ * arc, a texture that goes together over a few millimetres.
  */
 final class SprayedPanel {
   static final double WIDTH = 0.61;

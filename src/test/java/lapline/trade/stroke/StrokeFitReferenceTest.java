@@ -34,13 +34,15 @@ class StrokeFitReferenceTest {
     double[] v = chance.doubles(12).toArray();
     Triangle ours = Triangle.of(a);
     assertThat(ours.solve(v))
-        .containsExactly(
-            theirs.getSolver().solve(new ArrayRealVector(v)).toArray(), within(1e-6));
+        .containsExactly(theirs.getSolver().solve(new ArrayRealVector(v)).toArray(), within(1e-6));
     assertThat(Math.exp(ours.logDeterminant()) / theirs.getDeterminant())
         .isCloseTo(1, within(1e-9));
   }
 
-  /** A search without slopes that begins where ours ended gains less than a tenth of a standard deviation. */
+  /**
+   * A search without slopes that begins where ours ended gains less than a tenth of a standard
+   * deviation.
+   */
   @Test
   void no_better_point_is_found_by_a_general_search() {
     for (int seed = 0; seed < 6; seed++) {

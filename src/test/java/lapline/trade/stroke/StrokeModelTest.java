@@ -13,7 +13,9 @@ import lapline.trade.spray.Stroke;
 import lapline.trade.stroke.Departure.End;
 import org.junit.jupiter.api.Test;
 
-/** The model agrees with the sum of passes in {@code trade.spray}, and its slopes with differences. */
+/**
+ * The model agrees with the sum of passes in {@code trade.spray}, and its slopes with differences.
+ */
 class StrokeModelTest {
   private static final double WIDTH = 0.61;
   private static final double HEIGHT = 0.46;
@@ -144,7 +146,6 @@ class StrokeModelTest {
     }
     assertThat(all).isCloseTo(film, within(1e-12));
     assertThat(sum)
-        .isCloseTo(
-            at.slopes[StrokeModel.SHIFT] + at.slopes[StrokeModel.SHIFT + 1], within(1e-9));
+        .isCloseTo(at.slopes[StrokeModel.SHIFT] + at.slopes[StrokeModel.SHIFT + 1], within(1e-9));
   }
 }

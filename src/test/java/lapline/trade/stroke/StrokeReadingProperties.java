@@ -15,8 +15,9 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Sprays panels with one known fault and equations of their own and asks what is read from them. Gauge
- * 1.5 µm, texture 1 µm, steps of a hand that stray by 6 mm, passes uneven by 3 %; seeds 0 to 79.
+ * Sprays panels with one known fault and equations of their own and asks what is read from them.
+ * Gauge 1.5 µm, texture 1 µm, steps of a hand that stray by 6 mm, passes uneven by 3 %; seeds 0 to
+ * 79.
  */
 class StrokeReadingProperties {
   private static final int SEEDS = 80;
@@ -87,8 +88,7 @@ class StrokeReadingProperties {
   }
 
   static Stream<Arguments> evenHands() {
-    return Stream.of(0.7, 0.6, 0.5)
-        .flatMap(o -> Stream.of(true, false).flatMap(w -> places(o, w)));
+    return Stream.of(0.7, 0.6, 0.5).flatMap(o -> Stream.of(true, false).flatMap(w -> places(o, w)));
   }
 
   private static Stream<Arguments> places(double overlap, boolean written) {
