@@ -3,12 +3,13 @@ package lapline.trade.spray;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import lapline.trade.measure.MeasureException;
 import lapline.trade.measure.Valid;
 
 /**
  * The film that a set of passes leaves over the panel: the sum of what each of them leaves. Flow
  * after spraying is left out.
+ *
+ * @param passes in the order they were sprayed, which does not matter; none leave no film
  */
 public record CoatField(List<Pass> passes) {
 
@@ -20,11 +21,12 @@ public record CoatField(List<Pass> passes) {
    * Passes like the first one, evenly spaced upwards.
    *
    * @param spacing between centrelines, metres, more than 0
-   * @param count 1 or more
+   * @param count 1 to 10,000
+   * @throws lapline.trade.measure.MeasureException for other numbers
    */
   public static CoatField evenlySpaced(Pass first, double spacing, int count) {
     Valid.positive("spacing", spacing);
-    Valid.positive("count", count);
+    Valid.between("count", count, 1, 10_000);
     return new CoatField(
         IntStream.range(0, count)
             .mapToObj(
@@ -38,8 +40,15 @@ public record CoatField(List<Pass> passes) {
             .toList());
   }
 
-  /** Film in metres at a point. */
+  /**
+   * Film in metres at a point.
+   *
+   * @param x metres along the strokes, finite
+   * @param y metres across them, finite
+   */
   public double filmAt(double x, double y) {
+    Valid.finite("x", x);
+    Valid.finite("y", y);
     double film = 0;
     for (Pass pass : passes) {
       film += pass.filmAt(x, y);
@@ -53,22 +62,17 @@ public record CoatField(List<Pass> passes) {
   }
 
   /**
-   * Mean, spread and extremes over a rectangle, on cell middles of an even grid.
+   * Mean, spread and extremes over a rectangle, metres, on cell middles of an even grid.
    *
-   * @param columns 1 to 1000; rows likewise
+   * @param columns 1 to 10,000; rows likewise
+   * @throws lapline.trade.measure.MeasureException for a rectangle without area or no cells
    */
   public Ripple over(double left, double lower, double right, double upper, int columns, int rows) {
-    Valid.between("columns", columns, 1, 1000);
-    Valid.between("rows", rows, 1, 1000);
-    if (!(right > left && upper > lower)) {
-      throw new MeasureException("right", right, "beyond left, and upper above lower");
-    }
-    double[] film = new double[columns * rows];
-    for (int i = 0; i < film.length; i++) {
-      double x = left + (i % columns + 0.5) / columns * (right - left);
-      double y = lower + (i / columns + 0.5) / rows * (upper - lower);
-      film[i] = filmAt(x, y);
-    }
-    return Ripple.ofEqualAreas(film);
+    return on(new FilmGrid(left, lower, right, upper, columns, rows)).ripple();
+  }
+
+  /** The film at all places of a grid at once. */
+  public DepositField on(FilmGrid grid) {
+    return DepositField.of(this, grid);
   }
 }

@@ -20,6 +20,18 @@ public record Fan(double width, double distance) {
     Valid.positive("distance", distance);
   }
 
+  /**
+   * A fan known by its angle instead of a test pattern: W = 2 h tan φ.
+   *
+   * @param fullAngle radians, more than 0, less than π
+   * @param distance gun distance it is wanted at, metres, more than 0
+   */
+  public static Fan ofAngle(double fullAngle, double distance) {
+    Valid.positive("fullAngle", fullAngle);
+    Valid.between("fullAngle", fullAngle, 0, Math.nextDown(Math.PI));
+    return new Fan(2 * Valid.positive("distance", distance) * Math.tan(fullAngle / 2), distance);
+  }
+
   /** Half the fan angle, radians. */
   public double halfAngle() {
     return Math.atan(width / (2 * distance));
@@ -32,6 +44,17 @@ public record Fan(double width, double distance) {
    */
   public double widthAt(double otherDistance) {
     return width * Valid.positive("otherDistance", otherDistance) / distance;
+  }
+
+  /**
+   * Width in metres of a fan that is tilted about the line of its stroke, so that one end is
+   * nearer.
+   *
+   * @param otherDistance of the gun above the panel, metres, more than 0
+   * @param tilt radians; with half the fan's angle less than π/2, either way
+   */
+  public double widthAt(double otherDistance, double tilt) {
+    return widthAt(otherDistance) * new Heel(tilt, halfAngle()).widthRatio();
   }
 
   /**

@@ -14,12 +14,20 @@ public sealed interface FanProfile permits BetaProfile, MeasuredProfile, HeeledP
   /**
    * Film at u relative to the mean film over the fan.
    *
-   * @param u any number; beyond the fan, |u| > 1, the film is 0
+   * @param u any number; beyond the fan, |u| > 1, the film is 0, and so it is for NaN
    */
   double at(double u);
 
   /** Thickest film relative to the mean over the fan; 1 or more. */
   double peak();
+
+  /**
+   * Where the profile jumps or has a corner, in rising order from −1 to 1, so that it can be
+   * integrated piece by piece.
+   */
+  default double[] corners() {
+    return new double[] {-1, 1};
+  }
 
   /** An even band, as a well-set fan shows on a test pattern. */
   static FanProfile uniform() {
@@ -34,14 +42,19 @@ public sealed interface FanProfile permits BetaProfile, MeasuredProfile, HeeledP
   /**
    * (1 − u²)^(β−1); a static spot of exponent m leaves a stroke of β = m + 1½.
    *
-   * @param beta 1 (even) to 20 (narrow)
+   * @param beta a pure number, 1 (even) to 20 (narrow)
+   * @throws lapline.trade.measure.MeasureException for any other
    */
   static FanProfile beta(double beta) {
     return new BetaProfile(beta);
   }
 
   /**
-   * @param film readings at even steps from one end of the fan to the other, in any one unit
+   * A test pattern as it was read.
+   *
+   * @param film readings at even steps from one end of the fan to the other, in any one unit; at
+   *     least 3, 0 or more each, not all 0
+   * @throws lapline.trade.measure.MeasureException for any other
    */
   static FanProfile measured(List<Double> film) {
     return new MeasuredProfile(film);

@@ -20,6 +20,7 @@ public record GunDistance(Estimate mean, Estimate drift, Estimate bow) {
    * Uncertainty to first order, readings independent.
    *
    * @param start metres, more than 0, as are the others
+   * @throws lapline.trade.measure.MeasureException for a distance that is not
    */
   public static GunDistance along(Estimate start, Estimate middle, Estimate end) {
     return new GunDistance(

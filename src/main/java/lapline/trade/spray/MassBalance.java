@@ -30,15 +30,37 @@ public record MassBalance(double flow, double transferEfficiency, double volumeS
     return meanWetFilm(speed, spacing) * volumeSolids;
   }
 
-  /** Mean film as deposited, metres, before any solvent is lost. */
+  /**
+   * Mean film as deposited, metres, before any solvent is lost.
+   *
+   * @param speed of the stroke, m/s, more than 0
+   * @param spacing between centrelines, metres, more than 0
+   */
   public double meanWetFilm(double speed, double spacing) {
     Valid.positive("speed", speed);
     Valid.positive("spacing", spacing);
     return flow * transferEfficiency / (speed * spacing);
   }
 
-  /** Mean dry film over the fan of one single stroke, metres. */
+  /**
+   * Mean dry film over the fan of one single stroke, metres.
+   *
+   * @param speed m/s, more than 0
+   * @param fanWidth metres, more than 0
+   */
   public double strokeDryFilm(double speed, double fanWidth) {
     return meanDryFilm(speed, Valid.positive("fanWidth", fanWidth));
+  }
+
+  /**
+   * Stroke speed in m/s that leaves a mean dry film.
+   *
+   * @param meanDryFilm wanted, metres, more than 0
+   * @param spacing between centrelines, metres, more than 0
+   */
+  public double speedFor(double meanDryFilm, double spacing) {
+    Valid.positive("meanDryFilm", meanDryFilm);
+    Valid.positive("spacing", spacing);
+    return flow * transferEfficiency * volumeSolids / (meanDryFilm * spacing);
   }
 }

@@ -2,6 +2,7 @@ package lapline.trade.spray;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 import lapline.trade.measure.MeasureException;
 import lapline.trade.measure.Valid;
 
@@ -25,13 +26,20 @@ public record MeasuredProfile(List<Double> film) implements FanProfile {
 
   @Override
   public double at(double u) {
-    if (Math.abs(u) > 1) {
+    if (!(Math.abs(u) <= 1)) {
       return 0;
     }
     double step = (u + 1) / 2 * (film.size() - 1);
     int left = Math.min((int) step, film.size() - 2);
     double share = step - left;
     return (1 - share) * film.get(left) + share * film.get(left + 1);
+  }
+
+  @Override
+  public double[] corners() {
+    return IntStream.range(0, film.size())
+        .mapToDouble(i -> 2.0 * i / (film.size() - 1) - 1)
+        .toArray();
   }
 
   @Override

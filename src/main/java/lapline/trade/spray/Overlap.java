@@ -2,6 +2,7 @@ package lapline.trade.spray;
 
 import lapline.trade.measure.Estimate;
 import lapline.trade.measure.Gum;
+import lapline.trade.measure.MeasureException;
 import lapline.trade.measure.Valid;
 
 /**
@@ -28,10 +29,14 @@ public final class Overlap {
   /**
    * Spacing in metres that gives an overlap.
    *
-   * @param overlap less than 1
+   * @param overlap less than 1; negative for a bare strip
    * @param fanWidth metres, more than 0
    */
   public static double spacing(double overlap, double fanWidth) {
-    return Valid.positive("fanWidth", fanWidth) * Valid.positive("1 − overlap", 1 - overlap);
+    Valid.finite("overlap", overlap);
+    if (overlap >= 1) {
+      throw new MeasureException("overlap", overlap, "less than 1");
+    }
+    return Valid.positive("fanWidth", fanWidth) * (1 - overlap);
   }
 }

@@ -36,9 +36,10 @@ public record Ripple(double mean, double spread, double least, double most) {
    * <p>T(u) = Σ t(u − k·step) over one period, step = 2(1 − overlap) in fan halves. Integrated
    * piecewise between the places where a pass begins or ends, with nodes crowded there, so that the
    * steep ends of a profile do no harm. Mean is 1 / (1 − overlap) for every profile. Accuracy: 1e-6
-   * relative for beta profiles; about 1e-4 for measured ones.
+   * relative for beta and measured profiles, 1e-5 for heeled ones.
    *
    * @param overlap fraction of the fan shared with the pass before, −1 to 0.95
+   * @throws lapline.trade.measure.MeasureException for any other overlap
    */
   public static Ripple ofEvenPasses(FanProfile profile, double overlap) {
     return new RipplePeriod(profile, overlap).ripple();

@@ -1,5 +1,8 @@
 package lapline.trade.spray;
 
+import java.util.Arrays;
+import java.util.function.DoubleBinaryOperator;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
 import lapline.trade.measure.Valid;
 import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
@@ -23,26 +26,29 @@ final class RipplePeriod {
   }
 
   Ripple ripple() {
-    double[] bounds = bounds();
-    double sum = 0;
-    double squares = 0;
-    for (int i = 0; i + 1 < bounds.length; i++) {
-      double from = bounds[i];
-      double to = bounds[i + 1];
-      if (to - from > 1e-12) {
-        sum += integrate(from, to, 1);
-        squares += integrate(from, to, 2);
-        look(from, to);
-      }
-    }
-    double mean = sum / step;
-    double variance = Math.max(0, squares / step - mean * mean);
+    double mean = overPieces((from, to) -> integrate(from, to, film -> film)) / step;
+    // about the mean, since the difference of two squares would lose the digits of an even film
+    double variance =
+        overPieces((from, to) -> integrate(from, to, film -> (film - mean) * (film - mean))) / step;
+    overPieces(this::look);
     return new Ripple(mean, Math.sqrt(variance), least, most);
   }
 
-  /** Where a pass begins or ends within the period that starts at a middle of a fan. */
+  private double overPieces(DoubleBinaryOperator piece) {
+    double[] bounds = bounds();
+    double sum = 0;
+    for (int i = 0; i + 1 < bounds.length; i++) {
+      if (bounds[i + 1] - bounds[i] > 1e-12) {
+        sum += piece.applyAsDouble(bounds[i], bounds[i + 1]);
+      }
+    }
+    return sum;
+  }
+
+  /** Where a pass has a corner within the period that starts at a middle of a fan. */
   private double[] bounds() {
-    return DoubleStream.of(0, floorMod(-1), floorMod(1), step / 2, step).sorted().toArray();
+    DoubleStream corners = Arrays.stream(profile.corners()).map(this::floorMod);
+    return DoubleStream.concat(DoubleStream.of(0, step / 2, step), corners).sorted().toArray();
   }
 
   private double floorMod(double u) {
@@ -57,18 +63,19 @@ final class RipplePeriod {
     return film;
   }
 
-  private double integrate(double from, double to, int power) {
+  private double integrate(double from, double to, DoubleUnaryOperator of) {
     return HALF_TURN.integrate(
-        turn -> Math.pow(filmAt(at(from, to, turn)), power) * Math.sin(turn) * (to - from) / 2);
+        turn -> of.applyAsDouble(filmAt(at(from, to, turn))) * Math.sin(turn) * (to - from) / 2);
   }
 
-  /** A hair inside both bounds, where a pass with blunt ends jumps. */
-  private void look(double from, double to) {
+  /** A hair inside both bounds, where a pass with blunt ends jumps; keeps what it sees. */
+  private double look(double from, double to) {
     for (int i = 0; i <= LOOKS; i++) {
       double film = filmAt(at(from + HAIR, to - HAIR, Math.PI * i / LOOKS));
       least = Math.min(least, film);
       most = Math.max(most, film);
     }
+    return 0;
   }
 
   /** Runs from one bound to the other as the turn goes from 0 to π, slowly near both. */

@@ -15,6 +15,21 @@ public interface Stroke {
   /** Paint per metre of stroke at x over the intended amount; 0 or more. */
   double deposit(double x);
 
+  /**
+   * Even distance and speed, with the trigger pulled at one place and let go at another.
+   *
+   * <p>The fan's own thickness along the stroke is left out, so the film ends as if cut.
+   *
+   * @param from x where paint begins, metres, finite
+   * @param to x where it ends, metres, beyond {@code from}
+   */
+  static Stroke triggered(double from, double to) {
+    Valid.finite("from", from);
+    Valid.finite("to", to);
+    Valid.positive("to − from", to - from);
+    return with(x -> 1, x -> x >= from && x < to ? 1 : 0);
+  }
+
   /** Even distance, even speed. */
   static Stroke steady() {
     return with(x -> 1, x -> 1);
@@ -30,6 +45,7 @@ public interface Stroke {
    * @param reach distance from wrist to panel there, metres, more than 0
    */
   static Stroke arcing(double middle, double reach) {
+    Valid.finite("middle", middle);
     Valid.positive("reach", reach);
     return with(
         x -> 1 / Math.cos(Math.atan((x - middle) / reach)),
@@ -42,9 +58,11 @@ public interface Stroke {
    * @param from x of the start, metres
    * @param to x of the end, metres, not {@code from}
    * @param atStart distance at the start over the intended one, more than 0
-   * @param atEnd the same at the end
+   * @param atEnd the same at the end, more than 0
    */
   static Stroke drifting(double from, double to, double atStart, double atEnd) {
+    Valid.finite("from", from);
+    Valid.finite("to", to);
     Valid.positive("length", Math.abs(to - from));
     Valid.positive("atStart", atStart);
     Valid.positive("atEnd", atEnd);
