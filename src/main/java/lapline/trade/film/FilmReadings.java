@@ -20,23 +20,27 @@ public record FilmReadings(List<Double> metres) {
     metres = List.copyOf(metres);
   }
 
+  /** How many there are. */
   public int count() {
     return metres.size();
   }
 
+  /** Metres. */
   public double mean() {
     return summary().mean();
   }
 
-  /** Sample standard deviation, n − 1; 0 for one reading. */
+  /** Sample standard deviation, n − 1, metres; 0 for one reading. */
   public double spread() {
     return summary().standardDeviation();
   }
 
+  /** Lowest of them, metres. */
   public double least() {
     return summary().least();
   }
 
+  /** Highest of them, metres. */
   public double most() {
     return summary().most();
   }
@@ -45,8 +49,13 @@ public record FilmReadings(List<Double> metres) {
     return Summary.of(metres.stream().mapToDouble(m -> m).toArray());
   }
 
-  /** The same readings less a correction, such as that for a blasted profile. */
+  /**
+   * The same readings less a correction, such as that for a blasted profile.
+   *
+   * @param correction metres, finite
+   */
   public FilmReadings less(double correction) {
+    Valid.finite("correction", correction);
     return new FilmReadings(metres.stream().map(m -> m - correction).toList());
   }
 }

@@ -1,6 +1,7 @@
 package lapline.trade.film;
 
 import static lapline.trade.film.PlanOutcome.Rule.FEW_BELOW_NOMINAL;
+import static lapline.trade.film.PlanOutcome.Rule.FEW_REPEATED;
 import static lapline.trade.film.PlanOutcome.Rule.MEAN_NOT_BELOW_NOMINAL;
 import static lapline.trade.film.PlanOutcome.Rule.NOMINAL_IN_SCOPE;
 import static lapline.trade.film.PlanOutcome.Rule.READINGS_ENOUGH;
@@ -27,24 +28,30 @@ import lapline.trade.measure.Valid;
  *
  * @param nominal nominal dry film, metres, more than 0
  * @param most largest dry film allowed for a reading, metres; 3 × nominal where none is given
- * @param coatedArea m², more than 0
+ * @param coatedArea m², more than 0, at most a million
  */
 public record Iso19840(double nominal, double most, double coatedArea) {
   /** Thinnest nominal film the standard covers, metres. */
   public static final double LEAST_NOMINAL = 40e-6;
 
+  private static final double MOST_AREA = 1e6;
   private static final double FLOOR = 0.8;
   private static final double SHARE_BELOW_NOMINAL = 0.2;
 
   public Iso19840 {
     Valid.positive("nominal", nominal);
-    Valid.positive("coatedArea", coatedArea);
+    checkArea(coatedArea);
+    Valid.finite("most", most);
     if (!(most > nominal)) {
       throw new MeasureException("most", most, "more than the nominal film " + nominal);
     }
   }
 
-  /** A plan for a panel of at most 1 m², the largest film at the usual three times nominal. */
+  /**
+   * A plan for a panel of at most 1 m², the largest film at the usual three times nominal.
+   *
+   * @param nominal metres, more than 0
+   */
   public static Iso19840 ofPanel(double nominal) {
     return new Iso19840(nominal, 3 * nominal, 1);
   }
@@ -73,22 +80,44 @@ public record Iso19840(double nominal, double most, double coatedArea) {
   /**
    * Fewest readings for an area.
    *
-   * @param area m², more than 0
+   * @param area m², more than 0, at most a million
    */
   public static int readingsWanted(double area) {
-    Valid.positive("area", area);
+    checkArea(area);
     if (area > 100) {
       return 30 + 10 * (int) Math.ceil((area - 100) / 100);
     }
     return area <= 1 ? 5 : area <= 3 ? 10 : area <= 10 ? 15 : area <= 30 ? 20 : 30;
   }
 
-  /** Most readings that may be repeated when the first one was bad, for an area in m². */
+  private static void checkArea(double area) {
+    Valid.positive("area", area);
+    Valid.between("area", area, 0, MOST_AREA);
+  }
+
+  /**
+   * Most readings that may be repeated when the first one was bad.
+   *
+   * @param area m², more than 0, at most a million
+   */
   public static int repeatsAllowed(double area) {
     return readingsWanted(area) / 5;
   }
 
+  /** What the plan says of readings of which none was repeated. */
   public PlanOutcome judge(FilmReadings readings) {
+    return judge(readings, 0);
+  }
+
+  /**
+   * What the plan says of readings of which some stand in the place of others.
+   *
+   * @param readings as they count, metres
+   * @param repeated how many of them were taken again, 0 to all
+   */
+  public PlanOutcome judge(FilmReadings readings, int repeated) {
+    Valid.between("repeated", repeated, 0, readings.count());
+    int repeats = repeatsAllowed(coatedArea);
     List<Check> before =
         List.of(
             Check.ofAll(
@@ -97,7 +126,8 @@ public record Iso19840(double nominal, double most, double coatedArea) {
                 READINGS_ENOUGH,
                 readings.count() >= readingsWanted(coatedArea),
                 readings.count(),
-                readingsWanted(coatedArea)));
+                readingsWanted(coatedArea)),
+            Check.ofAll(FEW_REPEATED, repeated <= repeats, repeated, repeats));
     List<Check> checks = Stream.concat(before.stream(), rules(readings).stream()).toList();
     return new PlanOutcome(Plan.ISO_19840, result(checks), checks);
   }

@@ -1,5 +1,6 @@
 package lapline.trade.film;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -46,16 +47,20 @@ public record PlanOutcome(Plan plan, Result result, List<Check> checks) {
     /** Fewer readings than the plan's sampling asks for: nothing may be claimed. */
     TOO_FEW_READINGS,
     /** The plan does not cover such a film. */
-    OUT_OF_SCOPE
+    OUT_OF_SCOPE,
+    /** The gauge did not agree with its standards: its readings say nothing yet. */
+    GAUGE_IN_DOUBT
   }
 
   /** A rule of a plan. */
   public enum Rule {
+    GAUGE_VERIFIED,
     NOMINAL_IN_SCOPE,
     AREAS_ENOUGH,
     SPOTS_ENOUGH,
     SPOT_READINGS_ENOUGH,
     READINGS_ENOUGH,
+    FEW_REPEATED,
     SPOT_NOT_BELOW,
     SPOT_NOT_ABOVE,
     AREA_NOT_BELOW,
@@ -81,6 +86,20 @@ public record PlanOutcome(Plan plan, Result result, List<Check> checks) {
     }
   }
 
+  /**
+   * The same outcome with the gauge's verification before and after as its first rule; both plans
+   * ask for one. Without it, nothing is accepted or rejected.
+   */
+  public PlanOutcome readBy(GaugeVerification before, GaugeVerification after) {
+    boolean sound = before.until(after) == GaugeVerification.Standing.SOUND;
+    double worst = Math.max(before.worst(), after.worst());
+    List<Check> all = new ArrayList<>();
+    all.add(Check.ofAll(Rule.GAUGE_VERIFIED, sound, worst, 1));
+    all.addAll(checks);
+    return new PlanOutcome(plan, sound ? result : Result.GAUGE_IN_DOUBT, all);
+  }
+
+  /** Whether all rules were kept and enough was read, within the plan's scope. */
   public boolean accepted() {
     return result == Result.ACCEPTED;
   }

@@ -1,5 +1,8 @@
 package lapline.trade.film;
 
+import lapline.trade.measure.MeasureException;
+import lapline.trade.measure.Valid;
+
 /**
  * How strictly SSPC-PA 2 takes spot and area means, 1 the strictest; 3 applies where none is
  * specified. Single gauge readings are free at every level.
@@ -23,18 +26,37 @@ public enum RestrictionLevel {
     this.thickAreaAllowed = thickAreaAllowed;
   }
 
-  /** Least mean of a spot, metres. */
+  /**
+   * Least mean of a spot, metres.
+   *
+   * @param specifiedLeast metres, more than 0
+   */
   public double spotLeast(double specifiedLeast) {
-    return spotLeast * specifiedLeast;
+    return spotLeast * Valid.positive("specifiedLeast", specifiedLeast);
   }
 
-  /** Largest mean of a spot, metres; infinite at level 5. */
+  /**
+   * Largest mean of a spot, metres; infinite at level 5.
+   *
+   * @param specifiedMost metres, more than 0; infinite where none is specified
+   */
   public double spotMost(double specifiedMost) {
-    return spotMost * specifiedMost;
+    return spotMost * checked(specifiedMost);
   }
 
-  /** Largest mean of an area, metres; infinite at level 5. */
+  /**
+   * Largest mean of an area, metres; infinite at level 5.
+   *
+   * @param specifiedMost metres, more than 0; infinite where none is specified
+   */
   public double areaMost(double specifiedMost) {
-    return thickAreaAllowed ? Double.POSITIVE_INFINITY : specifiedMost;
+    return thickAreaAllowed ? Double.POSITIVE_INFINITY : checked(specifiedMost);
+  }
+
+  private static double checked(double specifiedMost) {
+    if (!(specifiedMost > 0)) {
+      throw new MeasureException("specifiedMost", specifiedMost, "more than 0");
+    }
+    return specifiedMost;
   }
 }

@@ -23,21 +23,24 @@ public final class SpreadingRate {
   /**
    * Area per volume, m²/m³, of what leaves the gun.
    *
+   * @param dryFilm metres, more than 0
    * @param transferEfficiency share of the paint that reaches the panel, more than 0, at most 1
    * @param otherWaste share left in the cup, the hose and the cleaning, 0 to below 1
    */
   public static double practical(
       VolumeSolids solids, double dryFilm, double transferEfficiency, double otherWaste) {
-    double kept = Valid.share("1 − otherWaste", 1 - otherWaste);
+    Valid.between("otherWaste", otherWaste, 0, Math.nextDown(1.0));
     return theoretical(solids, dryFilm)
         * Valid.share("transferEfficiency", transferEfficiency)
-        * kept;
+        * (1 - otherWaste);
   }
 
   /**
    * Ready-to-spray paint to mix for an area, m³.
    *
    * @param area m², 0 or more
+   * @param dryFilm metres, more than 0
+   * @param transferEfficiency more than 0, at most 1
    */
   public static double volumeFor(
       double area, VolumeSolids solids, double dryFilm, double transferEfficiency) {

@@ -28,16 +28,18 @@ import lapline.trade.measure.Valid;
  * of its Table 1.
  *
  * @param specified least and most dry film, metres, more than 0; the upper end may be open
- * @param coatedArea whole coated surface, m², more than 0
+ * @param level how strictly; {@link RestrictionLevel#LEVEL_3} where none is specified
+ * @param coatedArea whole coated surface, m², more than 0, at most a million
  */
 public record SspcPa2(TargetRange specified, RestrictionLevel level, double coatedArea) {
   static final int READINGS_IN_A_SPOT = 3;
   static final int SPOTS_IN_AN_AREA = 5;
   private static final double AREA = 10;
+  private static final double MOST_AREA = 1e6;
 
   public SspcPa2 {
     Valid.positive("specified least", specified.least());
-    Valid.positive("coatedArea", coatedArea);
+    areasToMeasure(coatedArea);
   }
 
   /** A plan for a panel under 10 m², at the level that applies where none is specified. */
@@ -59,10 +61,11 @@ public record SspcPa2(TargetRange specified, RestrictionLevel level, double coat
    * Areas of 10 m² to measure: each one below 30 m², three up to 100 m², one more for each further
    * 100 m² or part of it.
    *
-   * @param coatedArea m², more than 0
+   * @param coatedArea m², more than 0, at most a million
    */
   public static int areasToMeasure(double coatedArea) {
     Valid.positive("coatedArea", coatedArea);
+    Valid.between("coatedArea", coatedArea, 0, MOST_AREA);
     if (coatedArea <= 3 * AREA) {
       return (int) Math.ceil(coatedArea / AREA);
     }
@@ -70,7 +73,10 @@ public record SspcPa2(TargetRange specified, RestrictionLevel level, double coat
   }
 
   /**
-   * @param areas each with its spots, each spot with its gauge readings
+   * What the plan says of readings; none at all are too few.
+   *
+   * @param areas each with its spots, each spot with its gauge readings in metres. A reading that
+   *     is unusually high or low and could not be repeated is left out beforehand.
    */
   public PlanOutcome judge(List<List<FilmReadings>> areas) {
     List<Check> sampling = sampling(areas);

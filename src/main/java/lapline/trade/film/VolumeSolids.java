@@ -41,23 +41,37 @@ public record VolumeSolids(double share) {
   }
 
   /**
+   * Solids of the same paint with reducer in it: VS / (1 + r).
+   *
    * @param reducer volume of reducer added per volume of paint, 0 or more: 0.25 for 25 %
    */
   public VolumeSolids thinnedBy(double reducer) {
     return new VolumeSolids(share / (1 + Valid.notNegative("reducer", reducer)));
   }
 
-  /** Dry film in metres from wet film in metres. */
+  /**
+   * Dry film in metres.
+   *
+   * @param wetFilm metres, 0 or more
+   */
   public double dryFrom(double wetFilm) {
     return Valid.notNegative("wetFilm", wetFilm) * share;
   }
 
-  /** Wet film in metres that dries to a film in metres. */
+  /**
+   * Wet film in metres that dries to a film.
+   *
+   * @param dryFilm metres, 0 or more
+   */
   public double wetFor(double dryFilm) {
     return Valid.notNegative("dryFilm", dryFilm) / share;
   }
 
-  /** Dry film from a measured wet film; the solids are taken as exact. */
+  /**
+   * Dry film from a measured wet film; the solids are taken as exact.
+   *
+   * @param wetFilm metres, 0 or more
+   */
   public Estimate dryFrom(Estimate wetFilm) {
     Valid.notNegative("wetFilm", wetFilm.value());
     return Gum.scale(share, wetFilm);
