@@ -4,7 +4,7 @@ import static lapline.trade.measure.Estimate.of;
 
 import java.util.List;
 import java.util.stream.Stream;
-import lapline.trade.BadInput;
+import lapline.trade.BadCalls;
 import lapline.trade.film.GaugeVerification.Accuracy;
 import lapline.trade.film.GaugeVerification.OnStandard;
 import lapline.trade.measure.Estimate;
@@ -22,15 +22,15 @@ class BadInputTest {
   private static final Estimate GOOD = of(60e-6, 1e-6);
   private static final Estimate BELOW = of(-1e-6, 1e-6);
 
-  private static BadInput walk() {
-    BadInput all = new BadInput();
+  private static BadCalls walk() {
+    BadCalls all = new BadCalls();
     readings(all);
     plans(all);
     paint(all);
     return all;
   }
 
-  private static void readings(BadInput all) {
+  private static void readings(BadCalls all) {
     all.numbers("FilmReadings.new", a -> new FilmReadings(List.of(a[0], a[1])), 5e-5, 6e-5)
         .and("FilmReadings.new", "none", () -> new FilmReadings(List.of()))
         .numbers("FilmReadings.less", a -> READINGS.less(a[0]), 1e-6)
@@ -82,7 +82,7 @@ class BadInputTest {
     FurtherReadings.toSettle(6e-5, 1e-6, count, 0, CLEAR, most);
   }
 
-  private static void plans(BadInput all) {
+  private static void plans(BadCalls all) {
     all.numbers("Iso19840.new", a -> new Iso19840(a[0], a[1], a[2]), 6e-5, 18e-5, 1)
         .and("Iso19840.new", "reversed", () -> new Iso19840(6e-5, 5e-5, 1))
         .numbers("Iso19840.ofPanel", a -> Iso19840.ofPanel(a[0]), 6e-5)
@@ -125,7 +125,7 @@ class BadInputTest {
     new OnStandard(6e-5, EXACT, EXACT, readings);
   }
 
-  private static void paint(BadInput all) {
+  private static void paint(BadCalls all) {
     all.numbers("VolumeSolids.new", a -> new VolumeSolids(a[0]), 0.4)
         .and("VolumeSolids.new", "zero solids", () -> new VolumeSolids(0))
         .numbers("VolumeSolids.ofMix", a -> mix(List.of(a[0], 1.0), List.of(a[1], 0.0)), 4, 0.5)
@@ -162,20 +162,20 @@ class BadInputTest {
     SpreadingRate.practical(SOLIDS, 5e-5, 0.6, waste);
   }
 
-  static Stream<BadInput.Case> cases() {
+  static Stream<BadCalls.Case> cases() {
     return walk().cases();
   }
 
   @ParameterizedTest
   @MethodSource("cases")
-  void is_refused(BadInput.Case given) {
-    BadInput.isRefused(given);
+  void is_refused(BadCalls.Case given) {
+    BadCalls.isRefused(given);
   }
 
   /** A build may be any number, and no reading at all is too few for a plan, not an error. */
   @Test
   void no_public_method_is_left_out() {
-    BadInput all = walk();
+    BadCalls all = walk();
     for (String any : List.of("FilmBuild.isPossible", "SspcPa2.judge")) {
       all.and(any, "has an answer to any number", () -> {});
     }

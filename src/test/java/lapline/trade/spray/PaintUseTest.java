@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Random;
 import lapline.trade.measure.Estimate;
 import lapline.trade.mixing.Voc;
+import lapline.trade.mixing.VocPart;
 import org.junit.jupiter.api.Test;
 
 /** Where the paint went. */
@@ -47,11 +48,11 @@ class PaintUseTest {
   @Test
   void all_solvent_of_what_was_sprayed_is_given_off() {
     Voc mix =
-        Voc.ofSolventBorne(
+        Voc.of(
             List.of(
-                new Voc.Part(4e-3, 1250, 0.42),
-                new Voc.Part(1e-3, 1050, 0.30),
-                new Voc.Part(1e-3, 880, 1)));
+                VocPart.solventBorne(4e-3, 1250, 0.42),
+                VocPart.solventBorne(1e-3, 1050, 0.30),
+                VocPart.solventBorne(1e-3, 880, 1)));
 
     assertThat(PaintUse.of(0.5e-3, 0.4, 0.65, mix.actual()).solventEmitted())
         .isCloseTo(0.27458335, within(1e-7));
