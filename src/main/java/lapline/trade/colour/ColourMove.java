@@ -75,13 +75,18 @@ public record ColourMove(
         (side, angles) -> {
           for (Axis axis : AXES) {
             ColourMove move = along(axis, side, angles, card, panel, error);
-            if (move.seen >= LEAST_SEEN && move.amount >= SURE * move.uncertainty) {
+            if (move.isWorthSaying()) {
               moves.add(move);
             }
           }
         });
     moves.sort(Comparator.comparingDouble(ColourMove::seen).reversed());
     return moves;
+  }
+
+  /** Steps one way at one angle and as far the other way at the next leave nothing to say. */
+  private boolean isWorthSaying() {
+    return amount > 0 && seen >= LEAST_SEEN && amount >= SURE * uncertainty;
   }
 
   private static ColourMove along(
