@@ -1,5 +1,6 @@
 package lapline.trade.colour;
 
+import lapline.trade.measure.MeasureException;
 import lapline.trade.measure.Valid;
 
 /**
@@ -25,6 +26,9 @@ public record White(String light, int observer, Xyz perfect) {
   public static final White D50_2 = new White("D50", 2, new Xyz(96.422, 100, 82.521));
 
   public White {
+    if (observer != 2 && observer != 10) {
+      throw new MeasureException("observer", observer, "2 or 10 degrees");
+    }
     Valid.positive("white X", perfect.x());
     Valid.positive("white Y", perfect.y());
     Valid.positive("white Z", perfect.z());

@@ -18,8 +18,16 @@ public final class Gum {
 
   private Gum() {}
 
-  /** An input with its sensitivity coefficient ∂f/∂x. */
+  /**
+   * An input with its sensitivity coefficient.
+   *
+   * @param sensitivity ∂f/∂x, unit of the result over unit of the input, finite
+   */
   public record Part(double sensitivity, Estimate input) {
+
+    public Part {
+      Valid.finite("sensitivity", sensitivity);
+    }
 
     /** What the input adds to the standard uncertainty of the result. */
     double uncertainty() {

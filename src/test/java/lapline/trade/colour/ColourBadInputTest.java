@@ -27,6 +27,7 @@ class ColourBadInputTest {
             numbers("Xyz", "Y", y -> new Xyz(1, y, 1), -0.1),
             numbers("Xyz", "Z", z -> new Xyz(1, 1, z), -0.1),
             Stream.of(
+                BadInput.of("white", "observer", 5, () -> new White("E", 5, new Xyz(1, 1, 1))),
                 BadInput.of("white", "white X", 0, () -> new White("E", 2, new Xyz(0, 1, 1))),
                 BadInput.of("white", "white Y", 0, () -> new White("E", 2, new Xyz(1, 0, 1))),
                 BadInput.of("white", "white Z", 0, () -> new White("E", 2, new Xyz(1, 1, 0)))),

@@ -15,7 +15,7 @@ class MeasureBadInputTest {
   private static final Estimate ONE = Estimate.of(1, 1);
 
   @ParameterizedTest(name = "{0}")
-  @MethodSource({"estimates", "propagation", "conformance", "studies"})
+  @MethodSource({"estimates", "propagation", "conformance", "studies", "checks"})
   void what_no_measurement_can_be_is_refused_by_name(BadInput bad) {
     bad.isRefused();
   }
@@ -82,6 +82,7 @@ class MeasureBadInputTest {
                     f ->
                         BadInput.of(
                             "coverage", "degreesOfFreedom", f, () -> Gum.coverageFactor(f))),
+            numbers("part", "sensitivity", s -> new Gum.Part(s, ONE)),
             numbers("combine", "value", v -> Gum.combine(v, List.of())),
             numbers("scale", "factor", f -> Gum.scale(f, ONE)),
             numbers(
@@ -129,6 +130,16 @@ class MeasureBadInputTest {
                 "standardUncertainty",
                 u -> GlobalRisk.of(Estimate.of(60, 5), u, FILM, FILM),
                 -1))
+        .flatMap(s -> s);
+  }
+
+  static Stream<BadInput> checks() {
+    return Stream.of(
+            numbers("finite", "x", v -> Valid.finite("x", v)),
+            numbers("positive", "x", v -> Valid.positive("x", v), 0, -1),
+            numbers("not negative", "x", v -> Valid.notNegative("x", v), -1e-300),
+            numbers("between", "x", v -> Valid.between("x", v, 1, 2), 0.99, 2.01),
+            numbers("share", "x", v -> Valid.share("x", v), 0, 1.01))
         .flatMap(s -> s);
   }
 
