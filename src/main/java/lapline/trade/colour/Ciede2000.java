@@ -30,7 +30,8 @@ public final class Ciede2000 {
     boolean grey = c1 * c2 == 0;
     double chroma = (c1 + c2) / 2;
     double hue = grey ? h1 + h2 : meanHue(h1, h2);
-    double turn = grey ? 0 : turn(h2 - h1);
+    // a grey has no hue, and none is felt: the root below is 0
+    double turn = turn(h2 - h1);
     Weights weights = Weights.at((first.lightness() + second.lightness()) / 2, chroma, hue);
     return new Steps(
         (second.lightness() - first.lightness()) / weights.lightness,

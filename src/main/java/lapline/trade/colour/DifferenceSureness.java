@@ -71,7 +71,7 @@ final class DifferenceSureness {
   private static double share(Part part, double room) {
     double low = (-room - part.mean) / part.deviation;
     double high = (room - part.mean) / part.deviation;
-    return high > low ? NORMAL.probability(low, high) : 0;
+    return NORMAL.probability(low, high);
   }
 
   /** Over the angle in x = room · sin t, which takes the root at the rim out of the integrand. */

@@ -32,6 +32,12 @@ class ColourEdgesTest {
     assertThat(back.meanHue()).isEqualTo(90);
   }
 
+  /** So far from grey that a* is no longer stretched and the hues are 315 and 45 exactly. */
+  @Test
+  void hues_that_make_a_whole_circle_have_their_mean_at_its_beginning() {
+    assertThat(Ciede2000.between(new Lab(50, 1e6, -1e6), new Lab(50, 1e6, 1e6)).meanHue()).isZero();
+  }
+
   @Test
   void the_hue_of_a_pair_with_a_grey_is_that_of_the_other() {
     Lab blue = new Lab(40, 0, -10);

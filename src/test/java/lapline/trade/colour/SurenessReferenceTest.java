@@ -57,6 +57,22 @@ class SurenessReferenceTest {
     assertThat(sure(CARD, PANEL, new ReaderError(0, 0), limit)).isEqualTo(limit > 0.754 ? 1 : 0);
   }
 
+  /** Among blues, where chroma and hue are felt together, they differ by 0.806. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.8, 0.81})
+  void two_blues_read_without_error_too(double limit) {
+    Lab first = new Lab(30, 15, -50);
+    Lab second = new Lab(30.5, 16.5, -50.8);
+
+    assertThat(sure(first, second, new ReaderError(0, 0), limit)).isEqualTo(limit > 0.806 ? 1 : 0);
+  }
+
+  @Test
+  void what_lies_far_beyond_the_limit_is_surely_beyond_it() {
+    assertThat(sure(CARD, PANEL, new ReaderError(1e-3, 1e-3), 0.3)).isZero();
+    assertThat(sure(CARD, PANEL, new ReaderError(1e-3, 1e-3), 0.7)).isLessThan(1e-9);
+  }
+
   /** Errors of thousandths or of many steps leave no number outside 0 to 1. */
   @ParameterizedTest
   @ValueSource(doubles = {1e-6, 1e-3, 30})
