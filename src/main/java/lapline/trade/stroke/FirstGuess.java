@@ -9,16 +9,9 @@ import java.util.List;
  * that were not written down are tried over a grid, roughly, before anything is fitted.
  */
 final class FirstGuess {
-  /** Known better than this, as a share, a step is not searched for. */
-  private static final double STEP_KNOWN = 0.1;
-
-  /** Known better than this share of a step, nor is a shift. */
+  /** Known better than this share of a step, a shift is not searched for. */
   private static final double SHIFT_KNOWN = 1 / 6.0;
 
-  /** From one step that is tried to the next: a quarter of a stripe at the panel's edge. */
-  private static final double FINENESS = 0.08;
-
-  private static final double REACH = 2.5;
   private static final double[] PHASES = {-3 / 8.0, -1 / 8.0, 1 / 8.0, 3 / 8.0};
   private static final int KEPT = 3;
 
@@ -45,11 +38,7 @@ final class FirstGuess {
     FirstGuess search = new FirstGuess(model, readings);
     double[] written = new double[model.parameters()];
     written[StrokeModel.LEVEL] = level;
-    for (double step : search.steps()) {
-      double[] p = written.clone();
-      p[StrokeModel.STEP] = step;
-      search.shifts(p, 0);
-    }
+    search.shifts(written, 0);
     return search.guesses.stream()
         .sorted(Comparator.comparingDouble(Guess::badness))
         .limit(KEPT)
@@ -57,22 +46,12 @@ final class FirstGuess {
         .toList();
   }
 
-  private List<Double> steps() {
-    double all = model.plan().coats().stream().mapToDouble(PassPlan.Coat::all).max().orElse(0);
-    List<Double> steps = new ArrayList<>(List.of(0.0));
-    for (double by = FINENESS; all > STEP_KNOWN && by <= REACH * all; by += FINENESS) {
-      steps.add(by);
-      steps.add(-by);
-    }
-    return steps;
-  }
-
   private void shifts(double[] p, int coat) {
     if (coat == model.plan().coats().size()) {
       guesses.add(new Guess(p.clone(), badness(p)));
       return;
     }
-    double step = model.plan().meanStep() * Math.exp(p[StrokeModel.STEP]);
+    double step = model.plan().meanStep();
     boolean known = model.plan().coats().get(coat).shift() < SHIFT_KNOWN * step;
     for (double phase : known ? new double[] {0} : PHASES) {
       p[StrokeModel.SHIFT + coat] = phase * step;
@@ -81,7 +60,7 @@ final class FirstGuess {
     p[StrokeModel.SHIFT + coat] = 0;
   }
 
-  /** Squares that are left with the level fitted, and what the written step has against it. */
+  /** Squares that are left with the level fitted. */
   private double badness(double[] p) {
     StrokeModel.At at = model.at(p);
     double own = 0;
@@ -94,8 +73,6 @@ final class FirstGuess {
       cross += weight * film * r.film();
       read += weight * r.film() * r.film();
     }
-    double all = model.plan().coats().stream().mapToDouble(PassPlan.Coat::all).max().orElse(1);
-    double off = p[StrokeModel.STEP] / all;
-    return read - cross * cross / own + off * off;
+    return read - cross * cross / own;
   }
 }

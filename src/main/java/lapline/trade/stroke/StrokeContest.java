@@ -133,6 +133,14 @@ final class StrokeContest {
     return all - most < Math.log(Fault.values().length / CHANCE);
   }
 
+  /** With this departure in the place of another. */
+  StrokeFit instead(Departure other, Departure of) {
+    List<Departure> departures = new ArrayList<>(in);
+    departures.remove(of);
+    departures.add(other);
+    return fromScratch(departures);
+  }
+
   private StrokeFit fromScratch(List<Departure> departures) {
     StrokeModel model = new StrokeModel(plan, departures);
     StrokeModel bare = new StrokeModel(plan, List.of());

@@ -52,7 +52,7 @@ final class StrokeFit {
     return fit;
   }
 
-  private static double[] priors(StrokeModel model) {
+  static double[] priors(StrokeModel model) {
     PassPlan plan = model.plan();
     double[] sd = new double[model.parameters()];
     sd[StrokeModel.LEVEL] = LEVEL_PRIOR;

@@ -174,7 +174,7 @@ final class StrokeModel {
           double u = 2 * (y - middle - p[SHIFT + c] - off) / w;
           byHeight[n] = 0;
           ofPass[n] = 0;
-          if (u > -1 && u < 1) {
+          if (Math.abs(u) < FanShape.REACH) {
             shape.place(u);
             double byY = -2 / w * shape.byPlace;
             sum += shape.at;
@@ -202,7 +202,7 @@ final class StrokeModel {
     private double strip(double height, int parameter, double y) {
       double u = 2 * (y - height) / fan;
       slopes[parameter] = 0;
-      if (!(u > -1 && u < 1)) {
+      if (!(Math.abs(u) < FanShape.REACH)) {
         return 0;
       }
       shape.place(u);

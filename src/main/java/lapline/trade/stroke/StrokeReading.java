@@ -41,9 +41,15 @@ public record StrokeReading(
    * @param value of the departure, in its unit, see {@link Departure}
    * @param probability against all else that could be in its place, chance included
    * @param rivals what else could be, likeliest first
+   * @param next where three more readings would tell it from the first rival; empty without one
    */
   public record Found(
-      Fault fault, Departure departure, Estimate value, double probability, List<Rival> rivals) {}
+      Fault fault,
+      Departure departure,
+      Estimate value,
+      double probability,
+      List<Rival> rivals,
+      List<Spot> next) {}
 
   /** Another fault in a fault's place. */
   public record Rival(Fault fault, double probability) {}
@@ -63,12 +69,17 @@ public record StrokeReading(
     StrokeContest contest = new StrokeContest(plan, readings);
     StrokeFit fit = contest.fit();
     List<Found> found = new ArrayList<>();
-    contest.verdicts().forEach((departure, round) -> found.add(found(fit, departure, round)));
+    double reading = readings.stream().mapToDouble(FilmAt::uncertainty).average().orElseThrow();
+    contest
+        .verdicts()
+        .forEach((departure, round) -> found.add(found(contest, departure, round, reading)));
     return new StrokeReading(
         level(fit), overlap(fit), found, contest.strays(), fits(fit, contest.strays().size()));
   }
 
-  private static Found found(StrokeFit fit, Departure departure, Round round) {
+  private static Found found(
+      StrokeContest contest, Departure departure, Round round, double reading) {
+    StrokeFit fit = contest.fit();
     int parameter = fit.model().first() + fit.model().departures().indexOf(departure);
     Claim leader = round.claims().get(0);
     List<Rival> rivals =
@@ -82,7 +93,11 @@ public record StrokeReading(
         departure,
         Estimate.of(fit.parameters()[parameter], fit.uncertainty(parameter)),
         round.weight(leader),
-        rivals);
+        rivals,
+        rivals.isEmpty()
+            ? List.of()
+            : NextSpots.between(
+                fit, contest.instead(round.claims().get(1).departure(), departure), reading));
   }
 
   private static Estimate level(StrokeFit fit) {

@@ -117,14 +117,18 @@ final class SprayedPanel {
       double golden = i * 0.6180339887498949;
       double x = 0.03 + (WIDTH - 0.06) * (golden - Math.floor(golden));
       double y = 0.03 + (HEIGHT - 0.06) * (i + 0.5) / count;
-      double off = misplaced * chance.nextGaussian();
-      double up = misplaced * chance.nextGaussian();
-      double value = truth(x + off, y + up) + Math.hypot(noise, texture) * chance.nextGaussian();
-      if (chance.nextDouble() < grossStrays) {
-        value += film * (chance.nextBoolean() ? 0.6 : -0.6);
-      }
-      read.add(new FilmAt(x, y, Math.max(0, value), Math.hypot(noise, texture)));
+      read.add(readAt(x, y, chance));
     }
     return read;
+  }
+
+  FilmAt readAt(double x, double y, Random chance) {
+    double off = misplaced * chance.nextGaussian();
+    double up = misplaced * chance.nextGaussian();
+    double value = truth(x + off, y + up) + Math.hypot(noise, texture) * chance.nextGaussian();
+    if (chance.nextDouble() < grossStrays) {
+      value += film * (chance.nextBoolean() ? 0.6 : -0.6);
+    }
+    return new FilmAt(x, y, Math.max(0, value), Math.hypot(noise, texture));
   }
 }

@@ -21,6 +21,10 @@ class StrokeModelTest {
   private static final double HEIGHT = 0.46;
   private static final double FAN = 0.23;
   private static final double STEP = 0.115;
+
+  /** The model's fan has a blurred rim: 3 % of the film where passes overlap by half. */
+  private static final double BLUR = 0.03 * 57e-6;
+
   private static final List<Departure> ALL =
       List.of(
           new Departure.Arc(),
@@ -46,7 +50,7 @@ class StrokeModelTest {
     double each = 57e-6 * STEP / FAN / 2;
     CoatField field = field(plan, each, Stroke.steady());
     for (double y = 0.01; y < HEIGHT; y += 0.037) {
-      assertThat(model.at(p).film(0.2, y)).isCloseTo(field.filmAt(0.2, y), within(1e-15));
+      assertThat(model.at(p).film(0.2, y)).isCloseTo(field.filmAt(0.2, y), within(BLUR));
     }
   }
 
@@ -73,7 +77,7 @@ class StrokeModelTest {
         };
     CoatField field = field(plan, 57e-6 * STEP / FAN / 2, arc);
     for (double x = 0.01; x < WIDTH; x += 0.05) {
-      assertThat(model.at(p).film(x, 0.2)).isCloseTo(field.filmAt(x, 0.2), within(1e-15));
+      assertThat(model.at(p).film(x, 0.2)).isCloseTo(field.filmAt(x, 0.2), within(BLUR));
     }
   }
 
@@ -99,9 +103,6 @@ class StrokeModelTest {
       for (int place = 0; place < 40; place++) {
         double x = WIDTH * chance.nextDouble();
         double y = HEIGHT * chance.nextDouble();
-        if (onARim(model.plan(), p, x, y)) {
-          continue;
-        }
         StrokeModel.At at = model.at(p);
         double film = at.film(x, y);
         for (int i = 0; i < p.length; i++) {
@@ -113,22 +114,10 @@ class StrokeModelTest {
           double slope = (model.at(up).film(x, y) - model.at(down).film(x, y)) / (2 * h);
           assertThat(at.slopes[i])
               .as("parameter %d at beta %s, %s, %s", i, beta, x, y)
-              .isCloseTo(slope, within(film * 2e-3));
+              .isCloseTo(slope, within(film * 1e-3));
         }
       }
     }
-  }
-
-  /** Where a fan ends bluntly its slope has no end, and the model keeps it finite. */
-  private static boolean onARim(PassPlan plan, double[] p, double x, double y) {
-    double out = Math.pow(2 * x / WIDTH - 1, 2);
-    double farther = 1 + (Math.pow(1 - p[6], -1 / 2.5) - 1) * out;
-    double half = FAN / 2 * Math.exp(p[StrokeModel.FAN]);
-    boolean strip = Math.abs(Math.abs(y - 0.2) / half - 1) < 0.02;
-    return strip
-        || plan.coats().stream()
-            .flatMap(c -> c.centrelines().stream())
-            .anyMatch(k -> Math.abs(Math.abs(y - k) / half / farther - 1) < 0.06);
   }
 
   @Test

@@ -32,6 +32,27 @@ class StrokeReadingTest {
     assertThat(reading.fits()).isGreaterThan(0.01);
   }
 
+  /** Four columns have but an inner and an outer film. */
+  @Test
+  void on_four_columns_an_arc_and_an_early_trigger_look_alike_and_three_readings_settle_it() {
+    panel.wrist = 0.5;
+    PassPlan plan = panel.spray(chance);
+    List<FilmAt> readings = new ArrayList<>();
+    for (int i = 0; i < 24; i++) {
+      readings.add(panel.readAt(0.03 + 0.55 * (i % 4) / 3, 0.03 + 0.4 * (i / 4) / 5, chance));
+    }
+    StrokeReading.Found before = StrokeReading.of(plan, readings).faults().get(0);
+    assertThat(before.rivals()).isNotEmpty();
+    assertThat(List.of(before.fault(), before.rivals().get(0).fault()))
+        .containsExactlyInAnyOrder(Fault.ARCING, Fault.TRIGGER_EARLY);
+    assertThat(before.next()).hasSize(3);
+    before.next().forEach(s -> readings.add(panel.readAt(s.x(), s.y(), chance)));
+    StrokeReading.Found after = StrokeReading.of(plan, readings).faults().get(0);
+    assertThat(after.fault()).isEqualTo(Fault.ARCING);
+    assertThat(after.rivals()).isEmpty();
+    assertThat(after.next()).isEmpty();
+  }
+
   @Test
   void one_reading_that_is_far_off_is_a_stray_and_no_fault() {
     PassPlan plan = panel.spray(chance);
@@ -43,6 +64,20 @@ class StrokeReadingTest {
       assertThat(reading.faults()).isEmpty();
       assertThat(reading.strays()).containsExactly(at);
     }
+  }
+
+  @Test
+  void strays_do_not_hide_behind_each_other() {
+    PassPlan plan = panel.spray(chance);
+    List<FilmAt> readings = new ArrayList<>(panel.read(24, chance));
+    for (int at : new int[] {3, 12, 20}) {
+      FilmAt one = readings.get(at);
+      double film = (at == 12 ? 1.6 : 0.5) * one.film();
+      readings.set(at, new FilmAt(one.x(), one.y(), film, one.uncertainty()));
+    }
+    StrokeReading reading = StrokeReading.of(plan, readings);
+    assertThat(reading.strays()).containsExactlyInAnyOrder(3, 12, 20);
+    assertThat(reading.faults()).isEmpty();
   }
 
   @Test
@@ -98,6 +133,8 @@ class StrokeReadingTest {
         .hasMessageContaining("centrelines");
     assertThatThrownBy(() -> new PassPlan.Coat(List.of(0.2, 0.1), 0.01, 0.1, 0.1))
         .hasMessageContaining("step");
+    assertThatThrownBy(() -> new PassPlan.Coat(List.of(0.1, 0.2), 0.01, 0.2, 0.1))
+        .hasMessageContaining("all");
     assertThatThrownBy(() -> new FilmAt(0, 0, 1e-6, 0)).hasMessageContaining("uncertainty");
   }
 }

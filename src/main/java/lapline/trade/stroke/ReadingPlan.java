@@ -1,0 +1,124 @@
+package lapline.trade.stroke;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import lapline.trade.measure.Valid;
+
+/**
+ * Where to read the film of a panel so that the faults of a hand can be told: places chosen one after
+ * the other, each the one that adds most to the {@link Worth} of those before, then each once more with
+ * all others there (a D_s-optimal design found by exchange, see Atkinson and Donev, Optimum
+ * Experimental Designs, 1992; from memory).
+ *
+ * <p>Deterministic, so that a task's sheet stays the same. It is made for the passes as they are meant;
+ * those of a real hand lie elsewhere, and so no two places lie side by side.
+ */
+public final class ReadingPlan {
+  /** Fewer than this cannot tell the faults and the film apart. */
+  public static final int LEAST = StrokeReading.LEAST_PLACES;
+
+  public static final int MOST = 200;
+
+  /** What a hand leaves to chance at any place, as a share of the film; course assumption. */
+  private static final double HAND = 0.03;
+
+  /** Places keep apart by this share of the distance that as many even ones would have. */
+  private static final double APART = 0.5;
+
+  private final List<Spot> spots;
+  private final double[][] slopes;
+  private final Worth worth;
+  private final double apart;
+
+  private ReadingPlan(PassPlan plan, int count, double uncertainty) {
+    StrokeModel model = model(plan);
+    this.spots = PanelSpots.of(plan);
+    this.slopes = slopes(model, spots, uncertainty);
+    this.worth = new Worth(model);
+    this.apart = APART * Math.sqrt(plan.width() * plan.height() / count);
+  }
+
+  private static StrokeModel model(PassPlan plan) {
+    return new StrokeModel(plan, new Forms(plan).beside(List.of()));
+  }
+
+  /** For a film of 1, so that slopes are shares of the film. */
+  private static double[][] slopes(StrokeModel model, List<Spot> spots, double uncertainty) {
+    StrokeModel.At at = model.at(new double[model.parameters()]);
+    double scatter = Math.hypot(HAND, uncertainty);
+    double[][] slopes = new double[spots.size()][];
+    for (int i = 0; i < slopes.length; i++) {
+      at.film(spots.get(i).x(), spots.get(i).y());
+      slopes[i] = at.slopes.clone();
+      for (int j = 0; j < slopes[i].length; j++) {
+        slopes[i][j] /= scatter;
+      }
+    }
+    return slopes;
+  }
+
+  /**
+   * @param plan of the passes, as they are meant
+   * @param count of readings, {@link #LEAST} to {@link #MOST}
+   * @param uncertainty of one reading as a share of the film, more than 0
+   * @return places from below upwards
+   */
+  public static List<Spot> of(PassPlan plan, int count, double uncertainty) {
+    Valid.between("count", count, LEAST, MOST);
+    Valid.positive("uncertainty", uncertainty);
+    ReadingPlan search = new ReadingPlan(plan, count, uncertainty);
+    List<Integer> chosen = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      search.addBest(chosen);
+    }
+    for (int i = 0; i < count; i++) {
+      search.worth.add(search.slopes[chosen.remove(0)], -1);
+      search.addBest(chosen);
+    }
+    return chosen.stream()
+        .map(search.spots::get)
+        .sorted(Comparator.comparingDouble(Spot::y).thenComparingDouble(Spot::x))
+        .toList();
+  }
+
+  /**
+   * What readings at these places would tell about the faults: 0 for nothing; more is better, and 1 more
+   * is a fault known e^½ times better in the mean.
+   *
+   * @param places 1 or more
+   * @param uncertainty of one reading as a share of the film, more than 0
+   */
+  public static double worth(PassPlan plan, List<Spot> places, double uncertainty) {
+    Valid.positive("places", places.size());
+    Valid.positive("uncertainty", uncertainty);
+    StrokeModel model = model(plan);
+    Worth worth = new Worth(model);
+    for (double[] at : slopes(model, places, uncertainty)) {
+      worth.add(at, 1);
+    }
+    return worth.value();
+  }
+
+  private void addBest(List<Integer> chosen) {
+    int best = -1;
+    double most = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < slopes.length; i++) {
+      if (standsApart(i, chosen)) {
+        worth.add(slopes[i], 1);
+        double value = worth.value();
+        worth.add(slopes[i], -1);
+        if (value > most) {
+          most = value;
+          best = i;
+        }
+      }
+    }
+    chosen.add(best);
+    worth.add(slopes[best], 1);
+  }
+
+  private boolean standsApart(int spot, List<Integer> chosen) {
+    return chosen.stream().allMatch(c -> spots.get(c).from(spots.get(spot)) >= apart);
+  }
+}
