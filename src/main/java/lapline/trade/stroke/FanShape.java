@@ -1,17 +1,20 @@
 package lapline.trade.stroke;
 
 /**
- * The film across a fan: (1 − u²)^(β−1) as {@link lapline.trade.spray.BetaProfile} has it, scaled to the
- * same paint, but with its rim blurred, and leaning to one side by a share that is odd in u and so moves
- * no paint out of the fan. With derivatives.
+ * The film across a fan: (1 − u²)^(β−1) as {@link lapline.trade.spray.BetaProfile} has it, scaled
+ * to the same paint, but with its rim blurred, and leaning to one side by a share that is odd in u
+ * and so moves no paint out of the fan. With derivatives.
  *
- * <p>In the place of 1 − u² stands ε·ln(1 + exp((1 − u²)/ε)), ε = 0.1. A hand's passes stray by some
- * millimetres, so that the film they leave has no corner at the rim of the fan, and a search for the
- * likeliest passes must not be caught in one. The fan is narrowed a little so that its paint lies as far
- * from its middle, in the mean square, as that of the sharp one: 1/(2β + 1).
+ * <p>In the place of 1 − u² stands ε·ln(1 + exp((1 − u²)/ε)), ε = 0.1. A hand's passes stray by
+ * some millimetres, so that the film they leave has no corner at the rim of the fan, and a search
+ * for the likeliest passes must not be caught in one. The fan is narrowed a little so that its
+ * paint lies as far from its middle, in the mean square, as that of the sharp one: 1/(2β + 1).
  */
 final class FanShape {
-  /** Beyond this, in half fans, next to nothing worth counting falls: less than 2 in 10,000 of the peak. */
+  /**
+   * Beyond this, in half fans, next to nothing worth counting falls: less than 2 in 10,000 of the
+   * peak.
+   */
   static final double REACH = 1.3;
 
   private static final double BLUR = 0.1;
@@ -43,7 +46,8 @@ final class FanShape {
     double logs = 0;
     double squares = 0;
     double both = 0;
-    // the integrand and its slopes are nil at both ends, where the trapezoid rule has no error to speak of
+    // the integrand and its slopes are nil at both ends, where the trapezoid rule has no error to
+    // speak of
     for (int i = 1; i < STEPS; i++) {
       double u = REACH * (2.0 * i / STEPS - 1);
       double inside = blurred(1 - u * u);

@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Where three more readings would tell two faults apart: the spots at which their films differ most in
- * terms of what a reading there scatters, and not side by side.
+ * Where three more readings would tell two faults apart: the spots at which their films differ most
+ * in terms of what a reading there scatters, and not side by side.
  */
 final class NextSpots {
   private static final int COUNT = 3;
@@ -30,7 +30,10 @@ final class NextSpots {
     StrokeModel.At second = other.model().at(other.parameters());
     List<Told> told =
         PanelSpots.of(plan).stream()
-            .map(s -> new Told(s, apart(first.film(s.x(), s.y()), second.film(s.x(), s.y()), uncertainty)))
+            .map(
+                s ->
+                    new Told(
+                        s, apart(first.film(s.x(), s.y()), second.film(s.x(), s.y()), uncertainty)))
             .sorted(Comparator.comparingDouble((Told t) -> -t.by))
             .toList();
     return spread(told, APART * Math.hypot(plan.width(), plan.height()));

@@ -36,8 +36,9 @@ public record PassPlan(
    * @param centrelines from below upwards, metres, 2 or more
    * @param each standard uncertainty of each step between them: of the writing down, or of the hand
    *     where only the intended step is known; metres, more than 0
-   * @param all standard uncertainty that all steps have in common, as a share of them, more than 0, at
-   *     most {@link #MOST_UNSURE}: stripes of other steps can look alike, and no search over them is made
+   * @param all standard uncertainty that all steps have in common, as a share of them, more than 0,
+   *     at most {@link #MOST_UNSURE}: stripes of other steps can look alike, and no search over
+   *     them is made
    * @param shift standard uncertainty of where the coat as a whole lies, metres, more than 0
    */
   public record Coat(List<Double> centrelines, double each, double all, double shift) {

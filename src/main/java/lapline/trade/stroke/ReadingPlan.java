@@ -6,13 +6,13 @@ import java.util.List;
 import lapline.trade.measure.Valid;
 
 /**
- * Where to read the film of a panel so that the faults of a hand can be told: places chosen one after
- * the other, each the one that adds most to the {@link Worth} of those before, then each once more with
- * all others there (a D_s-optimal design found by exchange, see Atkinson and Donev, Optimum
- * Experimental Designs, 1992; from memory).
+ * Where to read the film of a panel so that the faults of a hand can be told: places chosen one
+ * after the other, each the one that adds most to the {@link Worth} of those before, then each once
+ * more with all others there (a D_s-optimal design found by exchange, see Atkinson and Donev,
+ * Optimum Experimental Designs, 1992; from memory).
  *
- * <p>Deterministic, so that a task's sheet stays the same. It is made for the passes as they are meant;
- * those of a real hand lie elsewhere, and so no two places lie side by side.
+ * <p>Deterministic, so that a task's sheet stays the same. It is made for the passes as they are
+ * meant; those of a real hand lie elsewhere, and so no two places lie side by side.
  */
 public final class ReadingPlan {
   /** Fewer than this cannot tell the faults and the film apart. */
@@ -83,8 +83,8 @@ public final class ReadingPlan {
   }
 
   /**
-   * What readings at these places would tell about the faults: 0 for nothing; more is better, and 1 more
-   * is a fault known e^½ times better in the mean.
+   * What readings at these places would tell about the faults: 0 for nothing; more is better, and 1
+   * more is a fault known e^½ times better in the mean.
    *
    * @param places 1 or more
    * @param uncertainty of one reading as a share of the film, more than 0

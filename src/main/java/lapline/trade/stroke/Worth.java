@@ -6,9 +6,9 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
- * What a set of places tells about the faults of a hand: the mean over the faults, and within a fault
- * over its forms, of ln(1 + information on it × its usual size²), with all that is not known about the
- * passes allowed for. Places are added and taken away again one by one.
+ * What a set of places tells about the faults of a hand: the mean over the faults, and within a
+ * fault over its forms, of ln(1 + information on it × its usual size²), with all that is not known
+ * about the passes allowed for. Places are added and taken away again one by one.
  */
 final class Worth {
   private final int nuisances;
@@ -33,10 +33,9 @@ final class Worth {
 
   /** Each kind of departure counts once, however many forms it has. */
   private static double[] weights(List<Departure> faults) {
-    var kinds = faults.stream().collect(Collectors.groupingBy(Departure::getClass, Collectors.counting()));
-    return faults.stream()
-        .mapToDouble(d -> 1.0 / kinds.get(d.getClass()) / kinds.size())
-        .toArray();
+    var kinds =
+        faults.stream().collect(Collectors.groupingBy(Departure::getClass, Collectors.counting()));
+    return faults.stream().mapToDouble(d -> 1.0 / kinds.get(d.getClass()) / kinds.size()).toArray();
   }
 
   /**

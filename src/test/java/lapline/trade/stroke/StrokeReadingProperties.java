@@ -63,17 +63,17 @@ class StrokeReadingProperties {
     return Stream.of(
         fault(Fault.ARCING, 24, p -> p.wrist = 0.5),
         fault(Fault.LINGERING, 24, p -> p.linger = 0.5),
-        fault(Fault.TRIGGER_EARLY, 24, p -> p.linger = -0.5),
+        fault(Fault.TRIGGER_EARLY, 24, p -> p.linger = -0.4),
         fault(Fault.DRIFT_ALONG, 24, p -> p.along = 0.25),
         fault(Fault.DRIFT_ACROSS, 36, p -> p.across = 0.3),
         fault(Fault.EDGES_THIN, 60, p -> p.lowest = 0.02),
         fault(
             Fault.TILT,
-            60,
+            24,
             p -> {
               p.coats = 1;
               p.overlap = 0.33;
-              p.lean = 0.6;
+              p.lean = 0.5;
             }));
   }
 
