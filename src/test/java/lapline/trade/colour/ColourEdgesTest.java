@@ -110,6 +110,21 @@ class ColourEdgesTest {
   }
 
   @Test
+  void light_colours_and_colours_of_one_part_only_come_back() {
+    Xyz light = new Xyz(60, 70, 80);
+    Xyz back = Lab.of(light, White.D50_2).toXyz(White.D50_2);
+    assertThat(back.x()).isCloseTo(60, within(1e-11));
+    assertThat(back.y()).isCloseTo(70, within(1e-11));
+    assertThat(back.z()).isCloseTo(80, within(1e-11));
+    // nothing red or blue in it: what rounding leaves below 0 is none
+    for (int y = 1; y < 300; y++) {
+      Xyz green = Lab.of(new Xyz(0, y / 3.0, 0), White.D65_10).toXyz(White.D65_10);
+      assertThat(green.x()).isCloseTo(0, within(1e-12));
+      assertThat(green.z()).isCloseTo(0, within(1e-12));
+    }
+  }
+
+  @Test
   void coordinates_that_no_surface_has_are_refused() {
     assertThatExceptionOfType(MeasureException.class)
         .isThrownBy(() -> new Lab(1, 0, 200).toXyz(White.D65_10))

@@ -12,6 +12,8 @@ import java.util.Random;
 import java.util.random.RandomGenerator;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * The worked data of Measurement Systems Analysis, 4th ed. (2010), chapter III-B; components by R
@@ -64,6 +66,56 @@ class GaugeStudyReferenceTest {
     // mean square of the interaction 8, less the error 0.02, over 2 repeats; of people none is left
     assertThat(study.reproducibility()).isCloseTo(Math.sqrt((8 - 0.02) / 2), within(1e-12));
     assertThat(study.panels()).isCloseTo(Math.sqrt((128 - 8) / 4.0), within(1e-12));
+  }
+
+  /**
+   * Invented: 5 panels × 3 people × 2 repeats with all four components; computed by an independent
+   * program (numpy 2, the textbook's sums of squares), not published.
+   */
+  @Test
+  void all_components_come_apart_where_people_differ_by_panel() {
+    double[][][] readings = {
+      {{46.3, 46.2}, {48.8, 46.4}, {54.5, 55.0}},
+      {{49.6, 48.0}, {51.7, 51.2}, {53.1, 55.0}},
+      {{44.5, 45.3}, {50.8, 49.3}, {49.6, 49.8}},
+      {{40.8, 39.5}, {41.1, 42.4}, {44.6, 47.0}},
+      {{40.7, 40.0}, {49.0, 47.7}, {47.6, 48.8}}
+    };
+
+    GaugeStudy study = GaugeStudy.of(readings);
+
+    assertThat(study.interactionSeen()).isTrue();
+    assertThat(study.repeatability()).isCloseTo(0.968331899, within(1e-9));
+    assertThat(study.reproducibility()).isCloseTo(3.552886151, within(1e-9));
+    assertThat(study.panels()).isCloseTo(3.294085609, within(1e-9));
+    assertThat(study.gauge()).isCloseTo(3.682481048, within(1e-9));
+    assertThat(study.total()).isCloseTo(4.940816397, within(1e-9));
+    assertThat(study.shareOfTotal()).isCloseTo(0.745318334, within(1e-9));
+    assertThat(study.categories()).isEqualTo(1);
+  }
+
+  /** Two by two by two: F = 4 d² with 1 and 4 degrees of freedom; p 0.2514 and 0.2483 by scipy. */
+  @ParameterizedTest
+  @CsvSource({"0.67, false", "0.675, true"})
+  void an_interaction_is_seen_up_to_a_probability_of_a_quarter(double d, boolean seen) {
+    double[][][] readings = {
+      {{10 + d - 1, 10 + d + 1}, {10 - d - 1, 10 - d + 1}},
+      {{20 - d - 1, 20 - d + 1}, {20 + d - 1, 20 + d + 1}}
+    };
+
+    assertThat(GaugeStudy.of(readings).interactionSeen()).isEqualTo(seen);
+  }
+
+  /** Without error any difference is seen, and one that is not there is not. */
+  @Test
+  void people_who_repeat_themselves_exactly_are_told_apart_at_once() {
+    double[][][] crossed = {{{10, 10}, {12, 12}}, {{20, 20}, {20, 20}}};
+    double[][][] shifted = {{{10, 10}, {12, 12}}, {{20, 20}, {22, 22}}};
+
+    assertThat(GaugeStudy.of(crossed).interactionSeen()).isTrue();
+    assertThat(GaugeStudy.of(shifted).interactionSeen()).isFalse();
+    // two people 2 apart: variance 2
+    assertThat(GaugeStudy.of(shifted).reproducibility()).isCloseTo(Math.sqrt(2), within(1e-12));
   }
 
   @Test
