@@ -12,7 +12,7 @@ import org.junit.jupiter.api.function.Executable;
 /**
  * A call with an argument outside its valid range, and what its refusal has to name.
  *
- * @param where the call, for the test's name
+ * @param where the call, as 'Class.method' or 'Class.new'
  * @param argument named in the refusal
  * @param given the value named in it; NaN also for what is no number
  * @param call that has to be refused
@@ -34,6 +34,21 @@ public record BadInput(String where, String argument, double given, Executable c
       String where, String argument, DoubleFunction<?> call, double... furtherBad) {
     return DoubleStream.concat(DoubleStream.of(NO_NUMBERS), DoubleStream.of(furtherBad))
         .mapToObj(bad -> of(where, argument, bad, () -> call.apply(bad)));
+  }
+
+  /**
+   * Fails with the names of public methods of a package that take numbers and that no walked call
+   * is of.
+   *
+   * @param elsewhere methods that need no bad input: results' own constructors, and what takes
+   *     nothing that has not been checked before
+   */
+  public static void leavesNoneOut(
+      Stream<BadInput> walked, Class<?> ofPackage, String... elsewhere) {
+    BadCalls all = new BadCalls();
+    walked.forEach(bad -> all.and(bad.where, bad.argument, () -> {}));
+    Stream.of(elsewhere).forEach(e -> all.and(e, "", () -> {}));
+    all.leavesNoneOut(ofPackage);
   }
 
   /** Refused with its name, the value and a range. */

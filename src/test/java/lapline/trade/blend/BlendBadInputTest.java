@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import lapline.trade.BadInput;
 import lapline.trade.measure.Estimate;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -37,56 +38,62 @@ class BlendBadInputTest {
     Estimate none = Estimate.of(0, 0);
     return Stream.of(
             Stream.of(
-                BadInput.of("outline", "corners", 0, () -> new Outline(List.of())),
+                BadInput.of("Outline.new", "corners", 0, () -> new Outline(List.of())),
                 BadInput.of(
-                    "outline",
+                    "Outline.new",
                     "corners",
                     2,
                     () -> new Outline(List.of(new Corner(0, 0), new Corner(1, 0)))),
+                BadInput.of("Outline.rectangle", "corners", 4, () -> Outline.rectangle(0, 0, 0, 1)),
                 BadInput.of(
-                    "outline without width", "corners", 4, () -> Outline.rectangle(0, 0, 0, 1)),
-                BadInput.of(
-                    "repair beside the panel",
+                    "BlendRoom.new",
                     "primer",
                     1,
                     () -> new BlendRoom(ROOM.panel(), Outline.rectangle(0.5, 0, 1.5, 1))),
-                BadInput.of("reaches", "coats", 0, () -> new StepOut(List.of())),
-                BadInput.of("reaches", "reach", -1, () -> new StepOut(List.of(Estimate.of(-1, 0)))),
-                BadInput.of("edges", "reach", -1, () -> ROOM.toEachEdge(Estimate.of(-1, 0))),
-                BadInput.of("least", "reach", -1, () -> ROOM.least(Estimate.of(-1, 0))),
-                BadInput.of("plan", "primer", -1, () -> plan(-1, 0, 0.05, 0.02)),
-                BadInput.of("plan", "sealer", -1, () -> plan(0.02, -1, 0.05, 0.02)),
-                BadInput.of("plan", "coat", -1, () -> plan(0.02, 0, -1, 0.02)),
+                BadInput.of("StepOut.new", "coats", 0, () -> new StepOut(List.of())),
                 BadInput.of(
-                    "plan", "coats", 0, () -> new BlendPlan(ROOM, none, none, List.of(), 0.02)),
+                    "StepOut.new", "reach", -1, () -> new StepOut(List.of(Estimate.of(-1, 0)))),
                 BadInput.of(
-                    "neighbours",
+                    "BlendRoom.toEachEdge", "reach", -1, () -> ROOM.toEachEdge(Estimate.of(-1, 0))),
+                BadInput.of("BlendRoom.least", "reach", -1, () -> ROOM.least(Estimate.of(-1, 0))),
+                BadInput.of("BlendPlan.new", "primer", -1, () -> plan(-1, 0, 0.05, 0.02)),
+                BadInput.of("BlendPlan.new", "sealer", -1, () -> plan(0.02, -1, 0.05, 0.02)),
+                BadInput.of("BlendPlan.new", "coat", -1, () -> plan(0.02, 0, -1, 0.02)),
+                BadInput.of(
+                    "BlendPlan.new",
+                    "coats",
+                    0,
+                    () -> new BlendPlan(ROOM, none, none, List.of(), 0.02)),
+                BadInput.of(
+                    "BlendPlan.neighboursToBlend",
                     "edge",
                     5,
                     () -> plan(0.02, 0, 0.05, 0.02).neighboursToBlend(Set.of(5))),
                 BadInput.of(
-                    "neighbours",
+                    "BlendPlan.neighboursToBlend",
                     "edge",
                     0,
                     () -> plan(0.02, 0, 0.05, 0.02).neighboursToBlend(Set.of(0))),
+                BadInput.of("PanelBreak.new", "length of the break", 0, () -> cleared(0, 0, 0, 0)),
                 BadInput.of(
-                    "break of no length", "length of the break", 0, () -> cleared(0, 0, 0, 0)),
+                    "PanelBreak.clear", "sides of the break", 1, () -> cleared(0, 0.3, 0.5, 0.3)),
                 BadInput.of(
-                    "break that ends on the face",
-                    "sides of the break",
-                    1,
-                    () -> cleared(0, 0.3, 0.5, 0.3)),
-                BadInput.of(
-                    "break through the repair",
+                    "PanelBreak.clear",
                     "distance from break to repair",
                     0,
                     () -> cleared(0, 0.2, 0.6, 0.2))),
-            numbers("corner", "x", x -> new Corner(x, 0)),
-            numbers("corner", "y", y -> new Corner(0, y)),
-            numbers("rectangle", "x", x -> Outline.rectangle(x, 0, 1, 1)),
-            numbers("coat", "reach", ROOM::coat, -1),
-            numbers("share", "reach", ROOM::shareCovered, -1),
-            numbers("plan", "keepFree", k -> plan(0.02, 0, 0.05, k), -1))
+            numbers("Corner.new", "x", x -> new Corner(x, 0)),
+            numbers("Corner.new", "y", y -> new Corner(0, y)),
+            numbers("Outline.rectangle", "x", x -> Outline.rectangle(x, 0, 1, 1)),
+            numbers("BlendRoom.coat", "reach", ROOM::coat, -1),
+            numbers("BlendRoom.shareCovered", "reach", ROOM::shareCovered, -1),
+            numbers("BlendPlan.new", "keepFree", k -> plan(0.02, 0, 0.05, k), -1))
         .flatMap(s -> s);
+  }
+
+  @Test
+  void no_public_method_that_takes_a_number_is_left_out() {
+    BadInput.leavesNoneOut(
+        all(), Corner.class, "AtEdge.new", "Clear.new", "EdgeRoom.new", "SealerCost.new");
   }
 }

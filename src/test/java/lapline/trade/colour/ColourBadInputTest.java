@@ -5,6 +5,7 @@ import static lapline.trade.BadInput.numbers;
 import java.util.Map;
 import java.util.stream.Stream;
 import lapline.trade.BadInput;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -20,24 +21,25 @@ class ColourBadInputTest {
 
   static Stream<BadInput> colours() {
     return Stream.of(
-            numbers("Lab", "L*", l -> new Lab(l, 0, 0), -0.1),
-            numbers("Lab", "a*", a -> new Lab(50, a, 0)),
-            numbers("Lab", "b*", b -> new Lab(50, 0, b)),
-            numbers("Xyz", "X", x -> new Xyz(x, 1, 1), -0.1),
-            numbers("Xyz", "Y", y -> new Xyz(1, y, 1), -0.1),
-            numbers("Xyz", "Z", z -> new Xyz(1, 1, z), -0.1),
+            numbers("Lab.new", "L*", l -> new Lab(l, 0, 0), -0.1),
+            numbers("Lab.new", "a*", a -> new Lab(50, a, 0)),
+            numbers("Lab.new", "b*", b -> new Lab(50, 0, b)),
+            numbers("Xyz.new", "X", x -> new Xyz(x, 1, 1), -0.1),
+            numbers("Xyz.new", "Y", y -> new Xyz(1, y, 1), -0.1),
+            numbers("Xyz.new", "Z", z -> new Xyz(1, 1, z), -0.1),
             Stream.of(
-                BadInput.of("white", "observer", 5, () -> new White("E", 5, new Xyz(1, 1, 1))),
-                BadInput.of("white", "white X", 0, () -> new White("E", 2, new Xyz(0, 1, 1))),
-                BadInput.of("white", "white Y", 0, () -> new White("E", 2, new Xyz(1, 0, 1))),
-                BadInput.of("white", "white Z", 0, () -> new White("E", 2, new Xyz(1, 1, 0)))),
-            numbers("Cmc", "l", l -> new Cmc(l, 1), 0, -1),
-            numbers("Cmc", "c", c -> new Cmc(1, c), 0, -1),
-            numbers("error", "lightness", l -> new ReaderError(l, 0.1), -0.1),
-            numbers("error", "colour", c -> new ReaderError(0.1, c), -0.1),
-            numbers("limits", "butted", b -> new MatchLimits(b, 3), 0, -1),
-            numbers("limits", "blended", b -> new MatchLimits(1, b), 0, -1, 0.99),
-            Stream.of(0, -1).map(n -> BadInput.of("mean", "readings", n, () -> ERROR.ofMean(n))))
+                BadInput.of("White.new", "observer", 5, () -> new White("E", 5, new Xyz(1, 1, 1))),
+                BadInput.of("White.new", "white X", 0, () -> new White("E", 2, new Xyz(0, 1, 1))),
+                BadInput.of("White.new", "white Y", 0, () -> new White("E", 2, new Xyz(1, 0, 1))),
+                BadInput.of("White.new", "white Z", 0, () -> new White("E", 2, new Xyz(1, 1, 0)))),
+            numbers("Cmc.new", "l", l -> new Cmc(l, 1), 0, -1),
+            numbers("Cmc.new", "c", c -> new Cmc(1, c), 0, -1),
+            numbers("ReaderError.new", "lightness", l -> new ReaderError(l, 0.1), -0.1),
+            numbers("ReaderError.new", "colour", c -> new ReaderError(0.1, c), -0.1),
+            numbers("MatchLimits.new", "butted", b -> new MatchLimits(b, 3), 0, -1),
+            numbers("MatchLimits.new", "blended", b -> new MatchLimits(1, b), 0, -1, 0.99),
+            Stream.of(0, -1)
+                .map(n -> BadInput.of("ReaderError.ofMean", "readings", n, () -> ERROR.ofMean(n))))
         .flatMap(s -> s);
   }
 
@@ -65,18 +67,29 @@ class ColourBadInputTest {
   static Stream<BadInput> sets() {
     AngleSet one = set(White.D65_10, AspecularAngle.A45);
     return Stream.of(
-        BadInput.of("set", "colours.size", 0, () -> new AngleSet(White.D65_10, Map.of())),
-        BadInput.of("flop", "L*15 - L*110", -10, () -> lightnesses(40, 45, 50).flopIndex()),
-        BadInput.of("flop", "L*45", 0, () -> lightnesses(40, 0, 30).flopIndex()),
+        BadInput.of("AngleSet.new", "colours.size", 0, () -> new AngleSet(White.D65_10, Map.of())),
         BadInput.of(
-            "mixed whites",
+            "AngleSet.flopIndex", "L*15 - L*110", -10, () -> lightnesses(40, 45, 50).flopIndex()),
+        BadInput.of("AngleSet.flopIndex", "L*45", 0, () -> lightnesses(40, 0, 30).flopIndex()),
+        BadInput.of(
+            "CardJudgement.of",
             "card white X",
             95.047,
             () -> judge(one, set(White.D65_2, AspecularAngle.A45))),
         BadInput.of(
-            "other angles",
+            "CardJudgement.of",
             "card angles",
             2,
             () -> judge(one, set(White.D65_10, AspecularAngle.A45, AspecularAngle.A15))));
+  }
+
+  @Test
+  void no_public_method_that_takes_a_number_is_left_out() {
+    BadInput.leavesNoneOut(
+        Stream.of(colours(), sets()).flatMap(s -> s),
+        Lab.class,
+        "AtAngle.new",
+        "CardJudgement.new",
+        "ColourMove.new");
   }
 }

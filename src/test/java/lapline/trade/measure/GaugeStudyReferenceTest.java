@@ -103,7 +103,32 @@ class GaugeStudyReferenceTest {
       {{20 - d - 1, 20 - d + 1}, {20 + d - 1, 20 + d + 1}}
     };
 
-    assertThat(GaugeStudy.of(readings).interactionSeen()).isEqualTo(seen);
+    GaugeStudy study = GaugeStudy.of(readings);
+    assertThat(study.interactionSeen()).isEqualTo(seen);
+    // by hand: mean squares 2 of the error and 8 d² of the interaction, none of people
+    double error = seen ? 2 : (8 + 8 * d * d) / 5;
+    assertThat(study.repeatability()).isCloseTo(Math.sqrt(error), within(1e-12));
+    assertThat(study.reproducibility())
+        .isCloseTo(seen ? Math.sqrt((8 * d * d - 2) / 2) : 0, within(1e-12));
+  }
+
+  /** By hand: the panels' mean square 2 is less than the error's 8, so nothing of it is theirs. */
+  @Test
+  void panels_that_differ_less_than_the_gauge_strays_do_not_differ() {
+    double[][][] readings = {{{8, 12}, {8, 12}}, {{9, 13}, {9, 13}}};
+
+    assertThat(GaugeStudy.of(readings).panels()).isZero();
+    assertThat(GaugeStudy.of(readings).shareOfTotal()).isEqualTo(1);
+    assertThat(GaugeStudy.of(readings).categories()).isZero();
+  }
+
+  @Test
+  void where_nothing_differs_nothing_is_the_gauges() {
+    double[][][] readings = {{{10, 10}, {10, 10}}, {{10, 10}, {10, 10}}};
+
+    assertThat(GaugeStudy.of(readings).total()).isZero();
+    assertThat(GaugeStudy.of(readings).shareOfTotal()).isZero();
+    assertThat(GaugeStudy.of(readings).categories()).isEqualTo(Integer.MAX_VALUE);
   }
 
   /** Without error any difference is seen, and one that is not there is not. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
 import lapline.trade.BadInput;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -23,26 +24,33 @@ class MeasureBadInputTest {
   static Stream<BadInput> estimates() {
     return Stream.of(
             Stream.of(
-                BadInput.of("summary", "count", 0, Summary::of),
-                BadInput.of("range", "least", 70, () -> new TargetRange(70, 50)),
-                BadInput.of("range", "least", Double.NaN, () -> TargetRange.atLeast(Double.NaN)),
-                BadInput.of("range", "least", INFINITE, () -> TargetRange.atLeast(INFINITE)),
-                BadInput.of("range", "least", -INFINITE, () -> TargetRange.atMost(-INFINITE)),
-                BadInput.of("range", "least", -INFINITE, () -> TargetRange.atMost(Double.NaN)),
+                BadInput.of("Summary.of", "count", 0, Summary::of),
+                BadInput.of("TargetRange.new", "least", 70, () -> new TargetRange(70, 50)),
                 BadInput.of(
-                    "mixed units",
+                    "TargetRange.atLeast",
+                    "least",
+                    Double.NaN,
+                    () -> TargetRange.atLeast(Double.NaN)),
+                BadInput.of(
+                    "TargetRange.atLeast", "least", INFINITE, () -> TargetRange.atLeast(INFINITE)),
+                BadInput.of(
+                    "TargetRange.atMost", "least", -INFINITE, () -> TargetRange.atMost(-INFINITE)),
+                BadInput.of(
+                    "TargetRange.atMost", "least", -INFINITE, () -> TargetRange.atMost(Double.NaN)),
+                BadInput.of(
+                    "SpokenUnits.new",
                     "us",
                     Double.NaN,
                     () -> new SpokenUnits(Unit.MILLIMETRE, Unit.MIL))),
-            numbers("estimate", "value", v -> Estimate.of(v, 1)),
-            numbers("estimate", "standardUncertainty", u -> Estimate.of(1, u), -1),
+            numbers("Estimate.of", "value", v -> Estimate.of(v, 1)),
+            numbers("Estimate.new", "standardUncertainty", u -> Estimate.of(1, u), -1),
             Stream.of(Double.NaN, 0.0, -1.0)
                 .map(
                     f ->
                         BadInput.of(
-                            "estimate", "degreesOfFreedom", f, () -> new Estimate(1, 1, f))),
-            numbers("summary", "values", v -> Summary.of(1, v)),
-            numbers("verdict", "conformance", Verdict::of, -0.01, 1.01))
+                            "Estimate.new", "degreesOfFreedom", f, () -> new Estimate(1, 1, f))),
+            numbers("Summary.of", "values", v -> Summary.of(1, v)),
+            numbers("Verdict.of", "conformance", Verdict::of, -0.01, 1.01))
         .flatMap(s -> s);
   }
 
@@ -50,30 +58,30 @@ class MeasureBadInputTest {
     List<Gum.Part> two = List.of(new Gum.Part(1, ONE), new Gum.Part(1, ONE));
     return Stream.of(
             Stream.of(
-                BadInput.of("ratio", "divisor", 0, () -> Gum.ratio(ONE, Estimate.of(0, 1))),
-                BadInput.of("mean", "count", 0, () -> Gum.mean(new double[0], 1)),
+                BadInput.of("Gum.ratio", "divisor", 0, () -> Gum.ratio(ONE, Estimate.of(0, 1))),
+                BadInput.of("Gum.mean", "count", 0, () -> Gum.mean(new double[0], 1)),
                 BadInput.of(
-                    "linear",
+                    "Gum.linear",
                     "coefficients.length",
                     1,
                     () -> Gum.linear(new double[] {1}, List.of(ONE, ONE))),
                 BadInput.of(
-                    "correlated",
+                    "Gum.combine",
                     "correlations.length",
                     1,
                     () -> Gum.combine(1, two, new double[][] {{1}})),
                 BadInput.of(
-                    "correlated",
+                    "Gum.combine",
                     "correlations[i].length",
                     1,
                     () -> Gum.combine(1, two, new double[][] {{1}, {1}})),
                 BadInput.of(
-                    "correlated",
+                    "Gum.combine",
                     "correlations[i][i]",
                     0.9,
                     () -> Gum.combine(1, two, new double[][] {{0.9, 0}, {0, 1}})),
                 BadInput.of(
-                    "correlated",
+                    "Gum.combine",
                     "correlations[j][i]",
                     0.4,
                     () -> Gum.combine(1, two, new double[][] {{1, 0.5}, {0.4, 1}}))),
@@ -81,17 +89,24 @@ class MeasureBadInputTest {
                 .map(
                     f ->
                         BadInput.of(
-                            "coverage", "degreesOfFreedom", f, () -> Gum.coverageFactor(f))),
-            numbers("part", "sensitivity", s -> new Gum.Part(s, ONE)),
-            numbers("combine", "value", v -> Gum.combine(v, List.of())),
-            numbers("scale", "factor", f -> Gum.scale(f, ONE)),
+                            "Gum.coverageFactor",
+                            "degreesOfFreedom",
+                            f,
+                            () -> Gum.coverageFactor(f))),
+            numbers("Part.new", "sensitivity", s -> new Gum.Part(s, ONE)),
+            numbers("Gum.combine", "value", v -> Gum.combine(v, List.of())),
+            numbers("Gum.scale", "factor", f -> Gum.scale(f, ONE)),
             numbers(
-                "difference", "correlations[i][j]", r -> Gum.difference(ONE, ONE, r), -1.1, 1.1),
-            numbers("mean", "values", v -> Gum.mean(new double[] {1, v}, 1)),
-            numbers("mean", "instrument", u -> Gum.mean(new double[] {1}, u), -1),
-            numbers("rectangular", "halfWidth", Gum::rectangular, -1),
-            numbers("triangular", "halfWidth", Gum::triangular, -1),
-            numbers("resolution", "step", Gum::resolution, -1))
+                "Gum.difference",
+                "correlations[i][j]",
+                r -> Gum.difference(ONE, ONE, r),
+                -1.1,
+                1.1),
+            numbers("Gum.mean", "values", v -> Gum.mean(new double[] {1, v}, 1)),
+            numbers("Gum.mean", "instrument", u -> Gum.mean(new double[] {1}, u), -1),
+            numbers("Gum.rectangular", "halfWidth", Gum::rectangular, -1),
+            numbers("Gum.triangular", "halfWidth", Gum::triangular, -1),
+            numbers("Gum.resolution", "step", Gum::resolution, -1))
         .flatMap(s -> s);
   }
 
@@ -99,34 +114,46 @@ class MeasureBadInputTest {
     return Stream.of(
             Stream.of(
                 BadInput.of(
-                    "capability",
+                    "Conformance.capability",
                     "width of the range",
                     INFINITE,
                     () -> Conformance.capability(TargetRange.atLeast(50), 1)),
                 BadInput.of(
-                    "posterior", "prior u", 0, () -> Conformance.posterior(Estimate.of(1, 0), ONE)),
+                    "Conformance.posterior",
+                    "prior u",
+                    0,
+                    () -> Conformance.posterior(Estimate.of(1, 0), ONE)),
                 BadInput.of(
-                    "posterior",
+                    "Conformance.posterior",
                     "reading u",
                     0,
                     () -> Conformance.posterior(ONE, Estimate.of(1, 0))),
                 BadInput.of(
-                    "global risk",
+                    "GlobalRisk.of",
                     "prior u",
                     0,
                     () -> GlobalRisk.of(Estimate.of(60, 0), 1, FILM, FILM))),
-            numbers("guard band", "standardUncertainty", u -> Conformance.guardBand(u, 0.95), -1),
-            numbers("guard band", "sure", s -> Conformance.guardBand(1, s), 0, 1),
-            numbers("guarded", "band", b -> Conformance.guarded(FILM, b)),
             numbers(
-                "acceptance",
+                "Conformance.guardBand",
+                "standardUncertainty",
+                u -> Conformance.guardBand(u, 0.95),
+                -1),
+            numbers("Conformance.guardBand", "sure", s -> Conformance.guardBand(1, s), 0, 1),
+            numbers("Conformance.guarded", "band", b -> Conformance.guarded(FILM, b)),
+            numbers(
+                "Conformance.acceptance",
                 "standardUncertainty",
                 u -> Conformance.acceptance(FILM, u, 0.95),
                 -1),
-            numbers("acceptance", "sure", s -> Conformance.acceptance(FILM, 1, s), 0.49, 1),
-            numbers("capability", "standardUncertainty", u -> Conformance.capability(FILM, u), 0),
             numbers(
-                "global risk",
+                "Conformance.acceptance", "sure", s -> Conformance.acceptance(FILM, 1, s), 0.49, 1),
+            numbers(
+                "Conformance.capability",
+                "standardUncertainty",
+                u -> Conformance.capability(FILM, u),
+                0),
+            numbers(
+                "GlobalRisk.of",
                 "standardUncertainty",
                 u -> GlobalRisk.of(Estimate.of(60, 5), u, FILM, FILM),
                 -1))
@@ -135,11 +162,11 @@ class MeasureBadInputTest {
 
   static Stream<BadInput> checks() {
     return Stream.of(
-            numbers("finite", "x", v -> Valid.finite("x", v)),
-            numbers("positive", "x", v -> Valid.positive("x", v), 0, -1),
-            numbers("not negative", "x", v -> Valid.notNegative("x", v), -1e-300),
-            numbers("between", "x", v -> Valid.between("x", v, 1, 2), 0.99, 2.01),
-            numbers("share", "x", v -> Valid.share("x", v), 0, 1.01))
+            numbers("Valid.finite", "x", v -> Valid.finite("x", v)),
+            numbers("Valid.positive", "x", v -> Valid.positive("x", v), 0, -1),
+            numbers("Valid.notNegative", "x", v -> Valid.notNegative("x", v), -1e-300),
+            numbers("Valid.between", "x", v -> Valid.between("x", v, 1, 2), 0.99, 2.01),
+            numbers("Valid.share", "x", v -> Valid.share("x", v), 0, 1.01))
         .flatMap(s -> s);
   }
 
@@ -148,39 +175,96 @@ class MeasureBadInputTest {
         bad -> GaugeStudy.of(new double[][][] {{{1, 2}, {3, 4}}, {{1, 2}, {3, bad}}});
     return Stream.of(
             Stream.of(
-                BadInput.of("study", "panels", 0, () -> GaugeStudy.of(new double[0][][])),
+                BadInput.of("GaugeStudy.of", "panels", 0, () -> GaugeStudy.of(new double[0][][])),
                 BadInput.of(
-                    "study", "panels", 1, () -> GaugeStudy.of(new double[][][] {{{1, 2}, {3, 4}}})),
+                    "GaugeStudy.of",
+                    "panels",
+                    1,
+                    () -> GaugeStudy.of(new double[][][] {{{1, 2}, {3, 4}}})),
                 BadInput.of(
-                    "study",
+                    "GaugeStudy.of",
                     "people",
                     1,
                     () -> GaugeStudy.of(new double[][][] {{{1, 2}}, {{3, 4}}})),
-                BadInput.of("study", "people", 0, () -> GaugeStudy.of(new double[][][] {{}, {}})),
                 BadInput.of(
-                    "study",
+                    "GaugeStudy.of", "people", 0, () -> GaugeStudy.of(new double[][][] {{}, {}})),
+                BadInput.of(
+                    "GaugeStudy.of",
                     "repeats",
                     1,
                     () -> GaugeStudy.of(new double[][][] {{{1}, {2}}, {{3}, {4}}})),
                 BadInput.of(
-                    "study with a person missing",
+                    "GaugeStudy.of",
                     "people",
                     1,
                     () -> GaugeStudy.of(new double[][][] {{{1, 2}, {3, 4}}, {{1, 2}}})),
                 BadInput.of(
-                    "study with a repeat missing",
+                    "GaugeStudy.of",
                     "repeats",
                     1,
                     () -> GaugeStudy.of(new double[][][] {{{1, 2}, {3, 4}}, {{1, 2}, {3}}})),
                 BadInput.of(
-                    "two-sided", "readings", 1, () -> ToleranceFactor.twoSided(1, 0.9, 0.9)),
+                    "ToleranceFactor.twoSided",
+                    "readings",
+                    1,
+                    () -> ToleranceFactor.twoSided(1, 0.9, 0.9)),
                 BadInput.of(
-                    "one-sided", "readings", 1, () -> ToleranceFactor.oneSided(1, 0.9, 0.9))),
-            numbers("study", "values", hole),
-            numbers("two-sided", "share", s -> ToleranceFactor.twoSided(5, s, 0.9), 0, 1),
-            numbers("two-sided", "confidence", c -> ToleranceFactor.twoSided(5, 0.9, c), 0, 1),
-            numbers("one-sided", "share", s -> ToleranceFactor.oneSided(5, s, 0.9), 0, 0.49, 1),
-            numbers("one-sided", "confidence", c -> ToleranceFactor.oneSided(5, 0.9, c), 0.49, 1))
+                    "ToleranceFactor.oneSided",
+                    "readings",
+                    1,
+                    () -> ToleranceFactor.oneSided(1, 0.9, 0.9))),
+            numbers("GaugeStudy.of", "values", hole),
+            numbers(
+                "ToleranceFactor.twoSided",
+                "share",
+                s -> ToleranceFactor.twoSided(5, s, 0.9),
+                0,
+                1),
+            numbers(
+                "ToleranceFactor.twoSided",
+                "confidence",
+                c -> ToleranceFactor.twoSided(5, 0.9, c),
+                0,
+                1),
+            numbers(
+                "ToleranceFactor.oneSided",
+                "share",
+                s -> ToleranceFactor.oneSided(5, s, 0.9),
+                0,
+                0.49,
+                1),
+            numbers(
+                "ToleranceFactor.oneSided",
+                "confidence",
+                c -> ToleranceFactor.oneSided(5, 0.9, c),
+                0.49,
+                1))
         .flatMap(s -> s);
+  }
+
+  @Test
+  void no_public_method_that_takes_a_number_is_left_out() {
+    BadInput.leavesNoneOut(
+        Stream.of(estimates(), propagation(), conformance(), studies(), checks()).flatMap(s -> s),
+        Gum.class,
+        "Conformance.consumersRisk",
+        "Conformance.probability",
+        "Conformance.producersRisk",
+        "GaugeStudy.new",
+        "GlobalRisk.new",
+        "Gum.product",
+        "Gum.sum",
+        "MeasureException.new",
+        "NotUnderstood.new",
+        "QuantityWriter.number",
+        "QuantityWriter.typed",
+        "QuantityWriter.write",
+        "Summary.new",
+        "TargetRange.contains",
+        "TargetRange.outsideBy",
+        "Understood.new",
+        "Unit.fromSi",
+        "Unit.stepFromSi",
+        "Unit.toSi");
   }
 }
