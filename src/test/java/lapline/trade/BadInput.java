@@ -1,6 +1,7 @@
 package lapline.trade;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.util.function.DoubleFunction;
@@ -49,6 +50,13 @@ public record BadInput(String where, String argument, double given, Executable c
     walked.forEach(bad -> all.and(bad.where, bad.argument, () -> {}));
     Stream.of(elsewhere).forEach(e -> all.and(e, "", () -> {}));
     all.leavesNoneOut(ofPackage);
+  }
+
+  /** The ends of a valid range are valid themselves. */
+  public static void isTaken(DoubleFunction<?> call, double... ends) {
+    for (double end : ends) {
+      assertThatCode(() -> call.apply(end)).as("%s", end).doesNotThrowAnyException();
+    }
   }
 
   /** Refused with its name, the value and a range. */

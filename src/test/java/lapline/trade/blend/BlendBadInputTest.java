@@ -1,5 +1,6 @@
 package lapline.trade.blend;
 
+import static lapline.trade.BadInput.isTaken;
 import static lapline.trade.BadInput.numbers;
 
 import java.util.List;
@@ -95,5 +96,14 @@ class BlendBadInputTest {
   void no_public_method_that_takes_a_number_is_left_out() {
     BadInput.leavesNoneOut(
         all(), Corner.class, "AtEdge.new", "Clear.new", "EdgeRoom.new", "SealerCost.new");
+  }
+
+  @Test
+  void the_ends_of_the_ranges_are_taken() {
+    isTaken(v -> plan(v, v, v, v), 0);
+    isTaken(ROOM::coat, 0);
+    isTaken(v -> new StepOut(List.of(Estimate.of(v, 0))), 0);
+    isTaken(e -> plan(0.02, 0, 0.05, 0.02).neighboursToBlend(Set.of((int) e)), 1, 4);
+    isTaken(x -> new BlendRoom(ROOM.panel(), Outline.rectangle(0, 0, x, 0.4)), 0.6);
   }
 }

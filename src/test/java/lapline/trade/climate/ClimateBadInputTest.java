@@ -1,5 +1,6 @@
 package lapline.trade.climate;
 
+import static lapline.trade.BadInput.isTaken;
 import static lapline.trade.BadInput.numbers;
 
 import java.util.List;
@@ -174,5 +175,24 @@ class ClimateBadInputTest {
         PotLife.class,
         "Check.new",
         "TemperatureBands.sureness");
+  }
+
+  @Test
+  void the_ends_of_the_ranges_are_taken() {
+    isTaken(t -> DewPoint.of(t, 1), -45, 60);
+    isTaken(DewPoint::saturation, -45, 60);
+    isTaken(t -> DewPoint.margin(exact(t), exact(20), exact(0.5)), -45, 100);
+    isTaken(w -> DewPoint.humidityFrom(w, w, 101_325), 0, 60);
+    isTaken(p -> DewPoint.humidityFrom(20, 19, p), 50_000, 110_000);
+    isTaken(h -> new SprayAir(ANY, ANY, h, 0), 1);
+    isTaken(t -> new MoistAir(t, 0.5), -45, 60);
+    isTaken(t -> new PotLife(4, t).halvedPerTenDegrees(t), -20, 60);
+    isTaken(t -> new Spell(0, t), -40, 250);
+    isTaken(t -> DryingRule.cure(TIME, t, t), -20, 150);
+    isTaken(l -> new DryingTime(l, l, Basis.PRODUCT_CARD), 0);
+    isTaken(d -> new HeatLamp(d, LAMP.readings()), 0.05, 3);
+    isTaken(t -> new Reading(0, t), -40, 250);
+    isTaken(LAMP::timeAt, -40, 250);
+    isTaken(t -> LAMP.within(ANY, t), -40, 250);
   }
 }

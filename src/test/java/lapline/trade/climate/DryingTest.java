@@ -123,6 +123,7 @@ class DryingTest {
     assertThat(lamp.warmestRead()).isEqualTo(62);
     // surely between the two readings above 60; perhaps from the one before to the one after
     assertThat(lamp.timeAt(60)).isEqualTo(new TargetRange(600, 1200));
+    assertThat(lamp.timeAt(61)).isEqualTo(new TargetRange(600, 1200));
     assertThat(lamp.timeAt(62)).isEqualTo(new TargetRange(0, 900));
     assertThat(lamp.timeAt(70)).isEqualTo(new TargetRange(0, 0));
     assertThat(lamp.timeAt(20)).isEqualTo(new TargetRange(1500, 1500));

@@ -1,5 +1,6 @@
 package lapline.trade.colour;
 
+import static lapline.trade.BadInput.isTaken;
 import static lapline.trade.BadInput.numbers;
 
 import java.util.Map;
@@ -91,5 +92,15 @@ class ColourBadInputTest {
         "AtAngle.new",
         "CardJudgement.new",
         "ColourMove.new");
+  }
+
+  @Test
+  void the_ends_of_the_ranges_are_taken() {
+    isTaken(l -> new Lab(l, l, l), 0);
+    isTaken(x -> new Xyz(x, x, x), 0);
+    isTaken(e -> new ReaderError(e, e), 0);
+    isTaken(n -> ERROR.ofMean((int) n), 1);
+    isTaken(b -> new MatchLimits(b, b), 1);
+    isTaken(o -> new White("D65", (int) o, White.D65_10.perfect()), 2, 10);
   }
 }

@@ -1,5 +1,6 @@
 package lapline.trade.finish;
 
+import static lapline.trade.BadInput.isTaken;
 import static lapline.trade.BadInput.numbers;
 
 import java.util.List;
@@ -95,5 +96,16 @@ class FinishBadInputTest {
   @Test
   void no_public_method_that_takes_a_number_is_left_out() {
     BadInput.leavesNoneOut(all(), Abrasive.class, "Abrasive.ofGrade", "Step.new");
+  }
+
+  @Test
+  void the_ends_of_the_ranges_are_taken() {
+    isTaken(GlossAngle::bestFor, 0);
+    isTaken(SmoothGloss::new, 1, 3);
+    isTaken(d -> CrossCut.of(Scheme.ISO_2409, d), 0, 1);
+    isTaken(n -> new CrossCut(Scheme.ISO_2409, (int) n), 0, 5);
+    isTaken(c -> new AppearanceRating(Scale.ORANGE_PEEL, List.of((int) c)), 1, 10);
+    isTaken(c -> new AppearanceRating(Scale.HAZE, List.of((int) c)), 0, 5);
+    isTaken(Abrasive::require, 80, 2500);
   }
 }

@@ -93,4 +93,14 @@ class SurfaceTest {
     assertThat(ReflectionHaze.of(Estimate.of(70.1, 0), Estimate.of(0, 0)).value())
         .isCloseTo(70.1, within(1e-12));
   }
+
+  /** Films as they are typed and as they are written in code, an end in the closer class. */
+  @Test
+  void the_end_of_a_range_of_films_is_cut_closer() {
+    assertThat(CrossCut.spacing(CrossCut.Scheme.ISO_2409, 60e-6, false)).hasValue(1e-3);
+    assertThat(CrossCut.spacing(CrossCut.Scheme.ISO_2409, 120e-6, false)).hasValue(2e-3);
+    assertThat(CrossCut.spacing(CrossCut.Scheme.ISO_2409, 250e-6, false)).hasValue(3e-3);
+    assertThat(CrossCut.spacing(CrossCut.Scheme.ASTM_D3359_B, 50e-6, false)).hasValue(1e-3);
+    assertThat(CrossCut.spacing(CrossCut.Scheme.ASTM_D3359_B, 125e-6, false)).hasValue(2e-3);
+  }
 }

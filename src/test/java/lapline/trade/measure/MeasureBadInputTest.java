@@ -1,5 +1,6 @@
 package lapline.trade.measure;
 
+import static lapline.trade.BadInput.isTaken;
 import static lapline.trade.BadInput.numbers;
 
 import java.util.List;
@@ -266,5 +267,25 @@ class MeasureBadInputTest {
         "Unit.fromSi",
         "Unit.stepFromSi",
         "Unit.toSi");
+  }
+
+  @Test
+  void the_ends_of_the_ranges_are_taken() {
+    isTaken(v -> Valid.between("x", v, 1, 2), 1, 2);
+    isTaken(v -> Valid.share("x", v), Double.MIN_VALUE, 1);
+    isTaken(v -> Valid.notNegative("x", v), 0);
+    isTaken(Verdict::of, 0, 1);
+    isTaken(u -> Estimate.of(1, u), 0);
+    isTaken(Gum::rectangular, 0);
+    isTaken(Gum::triangular, 0);
+    isTaken(Gum::resolution, 0);
+    isTaken(Gum::coverageFactor, 1, INFINITE);
+    isTaken(r -> Gum.difference(ONE, ONE, r), -1, 1);
+    isTaken(s -> Conformance.acceptance(FILM, 0, s), 0.5);
+    isTaken(u -> Conformance.guardBand(u, 0.95), 0);
+    isTaken(v -> new TargetRange(v, v), 1);
+    isTaken(v -> new TargetRange(-v, v), INFINITE);
+    isTaken(n -> ToleranceFactor.twoSided((int) n, 0.9, 0.9), 2);
+    isTaken(s -> ToleranceFactor.oneSided(3, s, 0.9), 0.5);
   }
 }

@@ -1,5 +1,6 @@
 package lapline.trade.mixing;
 
+import static lapline.trade.BadInput.isTaken;
 import static lapline.trade.BadInput.numbers;
 
 import java.util.List;
@@ -214,5 +215,22 @@ class MixingBadInputTest {
         "PotLifeLeft.new",
         "Reducer.new",
         "ProductCard.reducerAt");
+  }
+
+  @Test
+  void the_ends_of_the_ranges_are_taken() {
+    isTaken(v -> VocPart.solventBorne(1, 1, v), 0, 1);
+    isTaken(v -> new VocPart(1, 1, 1, v, 0, 1), 0, 1);
+    isTaken(v -> new VocPart(1, 1, 1, 0, v, 1), 0, 1);
+    isTaken(v -> new VocPart(1, 1, v, 0.3, 0.2, 1), 0.5);
+    isTaken(v -> new Voc(v, 0.3, 0.2, 1, 0, 0), 0.5);
+    isTaken(v -> new Voc(1, v, v, 1, v, v), 0);
+    isTaken(v -> Voc.ofStages(v, List.of(v), v), 0);
+    isTaken(v -> new ReducerBand("slow", 10, 20, v), 0, 2);
+    isTaken(v -> card(band(-40, v)), 250);
+    isTaken(v -> need(v, 1e-9, 1, v), 0);
+    isTaken(p -> WEIGHED.afterOverPour(1, 0, p), WEIGHED.masses(1).get(0));
+    isTaken(a -> MixError.of(FOUR_ONE, List.of(ONE, Estimate.of(a, 0))), 0);
+    isTaken(i -> FOUR_ONE.share((int) i), 0, 1);
   }
 }
