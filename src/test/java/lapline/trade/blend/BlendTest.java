@@ -105,4 +105,53 @@ class BlendTest {
                         new Corner(0, 0), new Corner(1, 1), new Corner(1, 0), new Corner(0, 1))))
         .isInstanceOf(MeasureException.class);
   }
+
+  @Test
+  void the_nearest_edge_is_named_wherever_it_is() {
+    BlendRoom high = new BlendRoom(PANEL, Outline.rectangle(0.2, 0.25, 0.3, 0.37));
+
+    assertThat(high.least(Estimate.of(0.01, 0)).edge()).isEqualTo(3);
+    assertThat(high.least(Estimate.of(0.01, 0)).left().value()).isCloseTo(0.02, within(1e-12));
+    assertThat(high.toEachEdge(Estimate.of(0, 0)).get(0).from()).isEqualTo(new Corner(0, 0));
+    assertThat(high.toEachEdge(Estimate.of(0, 0)).get(3).to()).isEqualTo(new Corner(0, 0));
+  }
+
+  @Test
+  void the_coat_that_reaches_furthest_may_be_the_first_and_of_two_it_is_the_earlier() {
+    assertThat(reaches(0.1, 0.05, 0.07).furthestCoat()).isEqualTo(1);
+    assertThat(reaches(0.02, 0.1, 0.1).furthestCoat()).isEqualTo(2);
+    assertThat(reaches(0.05).furthestCoat()).isEqualTo(1);
+    assertThat(reaches(0.05).beyondTheOneBefore()).isEmpty();
+  }
+
+  /** A panel like a U: the coat leaps the notch, and what lies beyond it is cut off. */
+  @Test
+  void of_a_coat_in_pieces_the_one_with_the_primer_is_drawn() {
+    Outline notched =
+        new Outline(
+            List.of(
+                new Corner(0, 0),
+                new Corner(1, 0),
+                new Corner(1, 1),
+                new Corner(0.6, 1),
+                new Corner(0.6, 0.2),
+                new Corner(0.5, 0.2),
+                new Corner(0.5, 1),
+                new Corner(0, 1)));
+    BlendRoom room = new BlendRoom(notched, Outline.rectangle(0.3, 0.7, 0.4, 0.8));
+
+    Outline coat = room.coat(0.25);
+
+    assertThat(coat.corners()).allSatisfy(c -> assertThat(c.x()).isLessThanOrEqualTo(0.5));
+    assertThat(room.shareCovered(0.25)).isGreaterThan(coat.area() / notched.area());
+  }
+
+  @Test
+  void an_outline_does_not_repeat_its_first_corner() {
+    List<Corner> corners = ROOM.coat(0.02).corners();
+
+    assertThat(corners).doesNotHaveDuplicates();
+    // four corners rounded by 64 pieces each
+    assertThat(corners).hasSize(4 * 64 + 4);
+  }
 }

@@ -44,6 +44,45 @@ class GumReferenceTest {
   }
 
   /**
+   * H.2 in full: phase 1.04446 rad, u 0.00075 rad, r(V, I) −0.36, r(V, φ) 0.86, r(I, φ) −0.65;
+   * published R 127.732 Ω, u 0.071 Ω, and X 219.847 Ω, u 0.295 Ω (all from memory). The printed
+   * uncertainties come from unrounded inputs; from these rounded ones they move by up to 0.0015 Ω.
+   */
+  @Test
+  void resistance_and_reactance_of_the_gum_come_out_with_three_correlations() {
+    Estimate volt = Estimate.of(4.9990, 0.0032);
+    Estimate ampere = Estimate.of(19.6610e-3, 0.0095e-3);
+    Estimate phase = Estimate.of(1.04446, 0.00075);
+    double[][] r = {{1, -0.36, 0.86}, {-0.36, 1, -0.65}, {0.86, -0.65, 1}};
+    double z = volt.value() / ampere.value();
+    double resistance = z * Math.cos(phase.value());
+    double reactance = z * Math.sin(phase.value());
+
+    Estimate found = combined(resistance, -reactance, volt, ampere, phase, r);
+    assertThat(found.value()).isCloseTo(127.732, within(5e-4));
+    assertThat(found.standardUncertainty()).isCloseTo(0.071, within(1.5e-3));
+    Estimate other = combined(reactance, resistance, volt, ampere, phase, r);
+    assertThat(other.value()).isCloseTo(219.847, within(5e-4));
+    assertThat(other.standardUncertainty()).isCloseTo(0.295, within(1.5e-3));
+  }
+
+  private static Estimate combined(
+      double value,
+      double perRadian,
+      Estimate volt,
+      Estimate ampere,
+      Estimate phase,
+      double[][] r) {
+    return Gum.combine(
+        value,
+        List.of(
+            new Gum.Part(value / volt.value(), volt),
+            new Gum.Part(-value / ampere.value(), ampere),
+            new Gum.Part(perRadian, phase)),
+        r);
+  }
+
+  /**
    * A film gauge: five readings with s 1.8 µm, certificate ± 1.5 µm rectangular, zero 0.6 µm, steps
    * of 1 µm; u 1.35696 µm and 32.3 degrees of freedom computed by an independent program.
    */

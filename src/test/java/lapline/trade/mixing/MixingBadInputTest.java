@@ -108,6 +108,12 @@ class MixingBadInputTest {
                 BadInput.of("UsVocLimit.ofTopcoat", "stages", 0, () -> UsVocLimit.ofTopcoat(0)),
                 BadInput.of(
                     "UsVocLimit.strictest", "uses", 0, () -> UsVocLimit.strictest(List.of()))),
+            Stream.of(
+                BadInput.of(
+                    "Voc.new",
+                    "volume less water and exempt",
+                    0,
+                    () -> new Voc(0.5, 0, 0, 1, 0.5, 0.5))),
             numbers("Voc.new", "volatiles", v -> new Voc(v, 0, 0, 1, 0, 0), -1),
             numbers("Voc.new", "water", v -> new Voc(1, v, 0, 1, 0, 0), -1),
             numbers("Voc.new", "exempt", v -> new Voc(1, 0, v, 1, 0, 0), -1),
