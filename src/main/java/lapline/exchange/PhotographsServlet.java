@@ -9,10 +9,13 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.servlet.http.Part;
 import java.io.IOException;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import lapline.people.NotAllowedException;
 import lapline.people.NotFoundException;
@@ -32,14 +35,19 @@ import lapline.practice.photographs.PhotographRefusedException.Reason;
 @WebServlet("/learn/photographs/*")
 @MultipartConfig(
     fileSizeThreshold = 65_536,
-    maxFileSize = CleanPicture.MOST_BYTES + 1L,
-    maxRequestSize = CleanPicture.MOST_BYTES_TOGETHER + PhotographsServlet.FORM)
+    maxFileSize = PhotographsServlet.READ_TO_THE_END,
+    maxRequestSize = PhotographsServlet.READ_TO_THE_END)
 public class PhotographsServlet extends HttpServlet {
-  /** The words and seams of the form around the pictures. */
-  static final long FORM = 65_536;
+  /**
+   * A form up to this length is read to its end, on the disk, so that its page can say that it is
+   * too large and still knows what was typed; a browser that is cut off shows its own error.
+   */
+  static final long READ_TO_THE_END = 200L * 1024 * 1024;
 
   private static final Map<String, String> PAGES =
       Map.of("entry", "/learn/entry", "result", "/learn/result", "bench", "/teach/bench");
+
+  private static final Set<String> DONE = Set.of("added", "removed");
 
   @Inject private transient SignedIn signedIn;
   @Inject private transient LookAfterPhotographs photographs;
@@ -115,6 +123,7 @@ public class PhotographsServlet extends HttpServlet {
           request.getParts().stream()
               .filter(p -> "photograph".equals(p.getName()) && p.getSize() > 0)
               .toList();
+      CleanPicture.mustFit(files.stream().map(Part::getSize).toList());
       for (Part file : files) {
         byte[] bytes = file.getInputStream().readAllBytes();
         photographs.add(by, attempt, bytes, request.getParameter("caption"));
@@ -123,8 +132,8 @@ public class PhotographsServlet extends HttpServlet {
     } catch (PhotographRefusedException e) {
       return name(e.reason());
     } catch (IllegalStateException e) {
-      // the server's word for a part or a form over its limit
-      return name(Reason.TOO_MANY_BYTES);
+      // the server's word for a form that even it does not read
+      return name(Reason.TOO_MUCH_TOGETHER);
     }
   }
 
@@ -148,7 +157,17 @@ public class PhotographsServlet extends HttpServlet {
         + uuid(inAddress(request, "attempt"))
         + "&photograph="
         + outcome
+        + typed(request, outcome)
         + "#photographs";
+  }
+
+  /** What was written beside photographs that were not taken, for the form to show again. */
+  private static String typed(HttpServletRequest request, String outcome) {
+    String caption = DONE.contains(outcome) ? null : request.getParameter("caption");
+    return caption == null || caption.isEmpty()
+        ? ""
+        : "&caption="
+            + URLEncoder.encode(LookAfterPhotographs.tidy(caption), StandardCharsets.UTF_8);
   }
 
   /** What stands behind a name in the address; empty where nothing does. */

@@ -42,7 +42,10 @@ final class Addresses {
           Map.entry("part", ""),
           Map.entry("role", ""),
           Map.entry("back", "true"),
-          Map.entry("photograph", "added"));
+          Map.entry("photograph", "added"),
+          Map.entry("caption", ""),
+          Map.entry("seen", ""),
+          Map.entry("shown", ""));
 
   private Addresses() {}
 

@@ -71,6 +71,26 @@ class PhotographJourneyIT extends AtThePanel {
     isRefused("too large. Choose one of at most 20 MB");
   }
 
+  /** 70 MB, in files that are each within their limit. */
+  @Test
+  void photographs_too_large_together_are_told_without_scripts_and_the_caption_stays()
+      throws Exception {
+    begin("apprentice13");
+    write("r-fan-width", "250");
+    untilSaved();
+    scripts(false);
+    for (int i = 0; i < 5; i++) {
+      choose("panel" + i + ".jpg", new byte[14 * MEGABYTE]);
+    }
+    type("photograph-caption", "The lower edge, \u201cfrom near\u201d");
+    press("photograph-add");
+    isRefused("at most 60 MB at once");
+    assertThat(value("photograph-caption")).isEqualTo("The lower edge, \u201cfrom near\u201d");
+    assertThat(until(By.id("photograph")).getDomAttribute("aria-describedby"))
+        .contains("photograph-wrong");
+    picture("photograph-too-much-390");
+  }
+
   @Test
   void a_phones_photograph_stands_upright_and_tells_no_place() throws Exception {
     begin("apprentice13");

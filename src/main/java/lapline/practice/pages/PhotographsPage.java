@@ -18,7 +18,15 @@ import lapline.practice.photographs.Photograph;
 public class PhotographsPage {
   private static final Set<String> GOOD = Set.of("added", "removed");
   private static final Set<String> WRONG =
-      Set.of("none", "no-image", "too-many-bytes", "too-many-pixels", "too-many", "graded", "busy");
+      Set.of(
+          "none",
+          "no-image",
+          "too-many-bytes",
+          "too-much-together",
+          "too-many-pixels",
+          "too-many",
+          "graded",
+          "busy");
 
   @Inject private SignedIn signedIn;
   @Inject private LookAfterPhotographs photographs;
@@ -40,11 +48,16 @@ public class PhotographsPage {
     return mayAdd(attempt) && LookAfterPhotographs.mayLose(attempt);
   }
 
+  /** Whether there is a form, beside whose field what is wrong can stand. */
+  public boolean hasForm(Attempt attempt) {
+    return mayAdd(attempt) && hasRoom(attempt);
+  }
+
   public boolean isGraded(Attempt attempt) {
     return !LookAfterPhotographs.mayLose(attempt);
   }
 
-  public boolean hasRoom(Attempt attempt) {
+  private boolean hasRoom(Attempt attempt) {
     return of(attempt).size() < LookAfterPhotographs.MOST;
   }
 

@@ -11,6 +11,8 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Duration;
+import java.util.Collection;
+import java.util.List;
 import lapline.practice.photographs.PhotographRefusedException.Reason;
 import net.coobird.thumbnailator.Thumbnails;
 import net.coobird.thumbnailator.util.exif.ExifFilterUtils;
@@ -40,12 +42,25 @@ public record CleanPicture(byte[] full, byte[] small, int width, int height) {
   private static final OneAtATime TURN = new OneAtATime(Duration.ofSeconds(30));
 
   /**
+   * Whether files can be taken in one go, before any of them is read.
+   *
+   * @param bytes length of each file
+   * @throws PhotographRefusedException when one of them or all together are too large
+   */
+  public static void mustFit(Collection<Long> bytes) {
+    if (bytes.stream().anyMatch(length -> length > MOST_BYTES)) {
+      throw new PhotographRefusedException(Reason.TOO_MANY_BYTES);
+    }
+    if (bytes.stream().mapToLong(Long::longValue).sum() > MOST_BYTES_TOGETHER) {
+      throw new PhotographRefusedException(Reason.TOO_MUCH_TOGETHER);
+    }
+  }
+
+  /**
    * @throws PhotographRefusedException when it is not a picture that can be taken
    */
   public static CleanPicture of(byte[] file) {
-    if (file.length > MOST_BYTES) {
-      throw new PhotographRefusedException(Reason.TOO_MANY_BYTES);
-    }
+    mustFit(List.of((long) file.length));
     try {
       return TURN.run(() -> drawnAnew(file));
     } catch (IOException e) {

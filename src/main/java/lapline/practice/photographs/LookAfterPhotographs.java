@@ -85,7 +85,8 @@ public class LookAfterPhotographs {
     return added;
   }
 
-  private static String tidy(String caption) {
+  /** A caption without blanks around it, as long as one is kept. */
+  public static String tidy(String caption) {
     String plain = caption == null ? "" : caption.strip();
     return plain.substring(0, Math.min(plain.length(), LONGEST_CAPTION));
   }

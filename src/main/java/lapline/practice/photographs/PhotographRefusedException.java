@@ -7,6 +7,7 @@ public final class PhotographRefusedException extends RuntimeException {
   public enum Reason {
     NO_IMAGE,
     TOO_MANY_BYTES,
+    TOO_MUCH_TOGETHER,
     TOO_MANY_PIXELS,
     TOO_MANY,
     GRADED,

@@ -11,6 +11,7 @@ import java.io.ByteArrayInputStream;
 import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.List;
 import javax.imageio.ImageIO;
 import lapline.practice.photographs.PhotographRefusedException.Reason;
 import org.junit.jupiter.api.Test;
@@ -111,6 +112,18 @@ class CleanPictureTest {
   private static long allocated() {
     return ((com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean())
         .getCurrentThreadAllocatedBytes();
+  }
+
+  @Test
+  void files_are_too_large_one_by_one_or_together() {
+    long each = CleanPicture.MOST_BYTES;
+    CleanPicture.mustFit(List.of(each, each, each));
+    assertThatThrownBy(() -> CleanPicture.mustFit(List.of(each, each, each, 1L)))
+        .extracting("reason")
+        .isEqualTo(Reason.TOO_MUCH_TOGETHER);
+    assertThatThrownBy(() -> CleanPicture.mustFit(List.of(1L, each + 1)))
+        .extracting("reason")
+        .isEqualTo(Reason.TOO_MANY_BYTES);
   }
 
   @Test
