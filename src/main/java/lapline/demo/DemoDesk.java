@@ -91,7 +91,7 @@ class DemoDesk {
     keep = new KeepReadings(attempts, readPanel, clock);
     score = new ScoreAttempt(attempts, readPanel, new TargetsInForce(targets), advances, clock);
     grade = new GradePanel(attempts, gradings, advances, clock);
-    guns = new LookAfterGunCards(targets, attempts, clock);
-    sheets = new ChangeTargets(targets, tasks, clock);
+    guns = new LookAfterGunCards(targets, attempts, people, clock);
+    sheets = new ChangeTargets(targets, tasks, people, clock);
   }
 }

@@ -42,6 +42,12 @@ public interface ItemRecords {
   /** Every answer to the unit's items of choices. */
   List<Given> given(UUID workshop, String unit);
 
+  /** How one wording of one item was answered, without reading the papers that did not have it. */
+  ItemSums answered(UUID workshop, String unit, String item, String version);
+
+  /** Every answer to one wording of one item of choices. */
+  List<Given> given(UUID workshop, String unit, String item, String version);
+
   /** Ids of the unit's items that are set aside now. */
   Set<String> aside(UUID workshop, String unit);
 

@@ -2,6 +2,7 @@ package lapline.exams;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
@@ -33,7 +34,21 @@ public final class PaperMarking {
         IntStream.rangeClosed(1, paper.questions().size())
             .mapToObj(n -> QuestionMarking.mark(paper.questions().get(n - 1), answers.answer(n)))
             .toList();
-    double score = marks.stream().mapToDouble(ItemMark::mark).average().orElse(0);
-    return new PaperResult(score, paper.pass(), score + ROUNDING >= paper.pass(), marks);
+    return result(marks, marks, paper.pass());
+  }
+
+  /**
+   * The same marks with some questions not counting; they stay in the result to be read. A paper of
+   * which nothing would be left counts as it is.
+   */
+  public static PaperResult without(PaperResult result, Set<String> items) {
+    List<ItemMark> counting =
+        result.marks().stream().filter(m -> !items.contains(m.item())).toList();
+    return counting.isEmpty() ? result : result(counting, result.marks(), result.pass());
+  }
+
+  private static PaperResult result(List<ItemMark> counting, List<ItemMark> all, double pass) {
+    double score = counting.stream().mapToDouble(ItemMark::mark).average().orElse(0);
+    return new PaperResult(score, pass, score + ROUNDING >= pass, all);
   }
 }

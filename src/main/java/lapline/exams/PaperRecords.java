@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 
 /** What is kept about papers: as drawn, as written on, and how they were marked. */
@@ -42,5 +43,21 @@ public interface PaperRecords {
   /** Writes the result and closes the paper. */
   void keepResult(Sitting handedIn, PaperResult result);
 
+  /** As it was marked when it was handed in. */
   Optional<PaperResult> result(UUID id);
+
+  /** Ids of the items that no longer count on a paper. */
+  Set<String> without(UUID id);
+
+  /** How a paper was marked anew, the newest first. */
+  List<MarkedAnew> markedAnew(UUID id);
+
+  /** Papers handed in on which this wording of an item counts. */
+  List<PaperHandedIn> counting(UUID workshop, String unit, String item, String version);
+
+  /** Papers handed in on which an item no longer counts, whatever its wording was. */
+  List<PaperHandedIn> leavingOut(UUID workshop, String unit, String item);
+
+  /** Keeps that a paper was marked anew, and lets it count so from now on. */
+  void keep(MarkedAnew anew);
 }

@@ -6,6 +6,7 @@ import jakarta.transaction.Transactional;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import lapline.people.NotFoundException;
 import lapline.people.Person;
@@ -25,8 +26,19 @@ public class ReadPapers {
   /** A paper with what is written on it. */
   public record Written(Sitting sitting, Paper paper, Map<String, String> answers) {}
 
-  /** A paper that was marked. */
-  public record Marked(Sitting sitting, Paper paper, PaperResult result) {}
+  /**
+   * A paper that was marked.
+   *
+   * @param result as it counts now
+   * @param without ids of the items that no longer count
+   * @param anew how it was marked anew since, the newest first
+   */
+  public record Marked(
+      Sitting sitting,
+      Paper paper,
+      PaperResult result,
+      Set<String> without,
+      List<MarkedAnew> anew) {}
 
   /** The paper of this unit that the person is sitting. */
   @Transactional
@@ -51,7 +63,17 @@ public class ReadPapers {
   public Optional<Marked> marked(Person by, UUID id) {
     Sitting sitting = records.sitting(id).orElseThrow(NotFoundException::new);
     sitting.mustBeSeenBy(by);
-    return records.result(id).map(result -> new Marked(sitting, paper(id), result));
+    return records.result(id).map(result -> marked(sitting, result));
+  }
+
+  private Marked marked(Sitting sitting, PaperResult handedIn) {
+    Set<String> without = records.without(sitting.id());
+    return new Marked(
+        sitting,
+        paper(sitting.id()),
+        PaperMarking.without(handedIn, without),
+        without,
+        records.markedAnew(sitting.id()));
   }
 
   /** What the person handed in for a unit, the newest first. */

@@ -12,25 +12,28 @@ import lapline.exams.ItemRecords.SetAside;
 import lapline.exams.bank.Bank;
 import lapline.exams.bank.QuestionBanks;
 import lapline.people.NotFoundException;
+import lapline.people.PeopleRecords;
 import lapline.people.Person;
 import lapline.people.Role;
 
 /**
  * Takes an item out of what a workshop's papers are drawn from, until it is brought back. Papers
- * that have it keep it and their marks: what somebody was judged by does not change behind them.
+ * that have it keep it and their marks until an instructor has them marked anew ({@link MarkAnew}).
  */
 @ApplicationScoped
 public class SetItemAside {
   private ItemRecords records;
   private QuestionBanks banks;
+  private PeopleRecords people;
   private Clock clock;
 
   protected SetItemAside() {}
 
   @Inject
-  public SetItemAside(ItemRecords records, QuestionBanks banks, Clock clock) {
+  public SetItemAside(ItemRecords records, QuestionBanks banks, PeopleRecords people, Clock clock) {
     this.records = records;
     this.banks = banks;
+    this.people = people;
     this.clock = clock;
   }
 
@@ -49,6 +52,7 @@ public class SetItemAside {
   @Transactional
   public Outcome run(Person by, String unit, String item, String reason) {
     Bank bank = bank(by, unit, item);
+    people.hold(by.workshop());
     Set<String> aside = new HashSet<>(records.aside(by.workshop(), unit));
     if (!aside.add(item)) {
       return Outcome.ALREADY;
@@ -70,10 +74,18 @@ public class SetItemAside {
     return Outcome.DONE;
   }
 
+  /**
+   * @return ALREADY where somebody was quicker
+   */
   @Transactional
-  public void bringBack(Person by, String unit, String item) {
+  public Outcome bringBack(Person by, String unit, String item) {
     bank(by, unit, item);
+    people.hold(by.workshop());
+    if (!records.aside(by.workshop(), unit).contains(item)) {
+      return Outcome.ALREADY;
+    }
     records.bringBack(by.workshop(), unit, item, clock.instant(), by.id());
+    return Outcome.DONE;
   }
 
   /** When it was set aside and brought back, the newest first. */

@@ -52,6 +52,24 @@ public class StudyItems {
         .toList();
   }
 
+  /** One item, from the papers that had it as it is worded now. */
+  @Transactional
+  public ItemStudied one(Person by, String unit, String id) {
+    by.mustBe(Role.INSTRUCTOR);
+    Item item =
+        banks
+            .bank(unit)
+            .flatMap(bank -> bank.items().stream().filter(i -> i.id().equals(id)).findFirst())
+            .orElseThrow(NotFoundException::new);
+    ItemSums sums = records.answered(by.workshop(), unit, id, item.version());
+    List<Given> given =
+        item instanceof Item.ChoiceItem
+            ? records.given(by.workshop(), unit, id, item.version())
+            : List.of();
+    boolean aside = records.aside(by.workshop(), unit).contains(id);
+    return new ItemStudied(item, sums, choices(item, given, sums.papers()), aside);
+  }
+
   private static ItemStudied studied(
       Item item, List<Answered> answered, List<Given> given, boolean aside) {
     String version = item.version();

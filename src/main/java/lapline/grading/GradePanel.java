@@ -7,6 +7,7 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import lapline.grading.Grading.Decision;
@@ -27,6 +28,9 @@ import lapline.practice.PracticeTask.RubricItem;
 @ApplicationScoped
 public class GradePanel {
   static final int LONGEST_REMARK = 2000;
+
+  /** Key of the refusal that somebody has graded the panel since. */
+  public static final String DECIDED_SINCE = "grading.refused.decided-since";
 
   private AttemptRecords attempts;
   private GradingRecords gradings;
@@ -56,13 +60,34 @@ public class GradePanel {
   public record Refusal(String item, String key, String label) {}
 
   /**
+   * @param seen the latest grading that the page showed; null for none. One that was given since is
+   *     refused to be passed over, so that nobody decides against a colleague without knowing.
    * @return what stands against it; empty when it was taken
    */
   @Transactional
+  public List<Refusal> run(Person by, UUID attemptId, Bench bench, UUID seen) {
+    Attempt attempt = held(by, attemptId);
+    UUID latest = gradings.latest(attemptId).map(Grading::id).orElse(null);
+    return Objects.equals(latest, seen)
+        ? grade(by, attempt, bench)
+        : List.of(new Refusal("", DECIDED_SINCE, ""));
+  }
+
+  /** As above, for somebody who has just looked. */
+  @Transactional
   public List<Refusal> run(Person by, UUID attemptId, Bench bench) {
+    return grade(by, held(by, attemptId), bench);
+  }
+
+  private Attempt held(Person by, UUID attemptId) {
     by.mustBe(Role.INSTRUCTOR);
     Attempt attempt = attempts.attemptToChange(attemptId).orElseThrow(NotFoundException::new);
     by.mustBeIn(attempt.workshop());
+    return attempt;
+  }
+
+  private List<Refusal> grade(Person by, Attempt attempt, Bench bench) {
+    UUID attemptId = attempt.id();
     PracticeTask task = attempts.taskAsJudged(attemptId).orElseThrow(NotFoundException::new);
     List<Refusal> refusals = refusals(by, attempt, task, bench);
     if (refusals.isEmpty()) {

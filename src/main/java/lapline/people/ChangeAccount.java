@@ -61,14 +61,31 @@ public class ChangeAccount {
     return null;
   }
 
-  /** Makes a token with exactly the person's own rights; returned once, kept only as its digest. */
+  /**
+   * Makes a token with exactly the person's own rights; returned once, kept only as its digest.
+   *
+   * @return empty when a good one of that name is there: of two presses the second would leave a
+   *     key that opens everything and that nobody has
+   */
   @Transactional
-  public String makeToken(Person by, String name) {
+  public Optional<String> makeToken(Person by, String name) {
+    records.hold(by.workshop());
+    if (goodToken(by, name).isPresent()) {
+      return Optional.empty();
+    }
     String token = "lap_" + Secrets.code(chance, TOKEN_LETTERS);
     records.addToken(
         new AccessToken(UUID.randomUUID(), by.id(), name, clock.instant(), null, null),
         Secrets.digest(token));
-    return token;
+    return Optional.of(token);
+  }
+
+  /** The person's good token of that name. */
+  @Transactional
+  public Optional<AccessToken> goodToken(Person by, String name) {
+    return records.tokens(by.id()).stream()
+        .filter(t -> t.good() && t.name().equalsIgnoreCase(name))
+        .findFirst();
   }
 
   @Transactional

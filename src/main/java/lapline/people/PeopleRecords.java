@@ -18,6 +18,12 @@ public interface PeopleRecords {
 
   void changeWorkshop(Workshop workshop);
 
+  /**
+   * Lets nobody else who asks for it change what the workshop as a whole has agreed on until the
+   * transaction ends: the second of two windows sees what the first one did.
+   */
+  void hold(UUID workshop);
+
   void add(Person person, Instant at);
 
   /** Writes name, sign-in name, roles, units and whether the account is active. */

@@ -7,8 +7,11 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
 import lapline.people.NotFoundException;
+import lapline.people.PeopleRecords;
 import lapline.people.Person;
 import lapline.people.Role;
 import lapline.trade.measure.TargetRange;
@@ -19,27 +22,64 @@ import lapline.trade.measure.TargetRange;
  */
 @ApplicationScoped
 public class ChangeTargets {
+  /** Key of the refusal that somebody has set another target since. */
+  public static final String CHANGED_SINCE = "targets.wrong.changed-since";
+
   private TargetRecords records;
   private PracticeTasks tasks;
+  private PeopleRecords people;
   private Clock clock;
 
   protected ChangeTargets() {}
 
   @Inject
-  public ChangeTargets(TargetRecords records, PracticeTasks tasks, Clock clock) {
+  public ChangeTargets(
+      TargetRecords records, PracticeTasks tasks, PeopleRecords people, Clock clock) {
     this.records = records;
     this.tasks = tasks;
+    this.people = people;
     this.clock = clock;
   }
 
   /**
+   * @param seen the workshop's own target that the page showed; null where the course's held. One
+   *     that was set since is told first.
    * @return what is wrong with the fields {@code target}, {@code sheet}, {@code reason}; empty when
    *     the target is now in force
    */
   @Transactional
   public List<FieldProblem> run(
+      Person by,
+      String taskId,
+      String criterionId,
+      String target,
+      String sheet,
+      String reason,
+      UUID seen) {
+    criterion(by, taskId, criterionId);
+    people.hold(by.workshop());
+    Optional<TargetOverride> now = own(by, taskId, criterionId);
+    return Objects.equals(now.map(TargetOverride::id).orElse(null), seen)
+        ? run(by, taskId, criterionId, target, sheet, reason)
+        : List.of(changedSince(now));
+  }
+
+  private FieldProblem changedSince(Optional<TargetOverride> now) {
+    return now.map(
+            o ->
+                new FieldProblem(
+                    "target",
+                    CHANGED_SINCE,
+                    List.of(people.names(List.of(o.madeBy())).get(o.madeBy()), o.target())))
+        .orElseGet(() -> new FieldProblem("target", CHANGED_SINCE + ".back", List.of()));
+  }
+
+  /** As above, for somebody who has just looked. */
+  @Transactional
+  public List<FieldProblem> run(
       Person by, String taskId, String criterionId, String target, String sheet, String reason) {
     Criterion criterion = criterion(by, taskId, criterionId);
+    people.hold(by.workshop());
     List<FieldProblem> problems = problems(by, criterion, target, sheet, reason);
     if (problems.isEmpty()) {
       Instant now = clock.instant();
@@ -71,6 +111,7 @@ public class ChangeTargets {
   @Transactional
   public void retire(Person by, String taskId, String criterionId) {
     by.mustBe(Role.REGISTRAR, Role.INSTRUCTOR);
+    people.hold(by.workshop());
     retireFormer(by, taskId, criterionId, clock.instant());
   }
 
@@ -90,10 +131,15 @@ public class ChangeTargets {
         .orElseThrow(NotFoundException::new);
   }
 
-  private void retireFormer(Person by, String taskId, String criterionId, Instant now) {
-    records.inForce(by.workshop(), taskId).stream()
+  /** The workshop's own target that is in force. */
+  private Optional<TargetOverride> own(Person by, String taskId, String criterionId) {
+    return records.inForce(by.workshop(), taskId).stream()
         .filter(o -> o.criterion().equals(criterionId))
-        .forEach(o -> records.retire(o.id(), by.id(), now));
+        .findFirst();
+  }
+
+  private void retireFormer(Person by, String taskId, String criterionId, Instant now) {
+    own(by, taskId, criterionId).ifPresent(o -> records.retire(o.id(), by.id(), now));
   }
 
   private List<FieldProblem> problems(

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
 import lapline.people.NotFoundException;
+import lapline.people.PeopleRecords;
 import lapline.people.Person;
 import lapline.people.Role;
 
@@ -22,14 +23,17 @@ import lapline.people.Role;
 public class LookAfterGunCards {
   private TargetRecords records;
   private AttemptRecords attempts;
+  private PeopleRecords people;
   private Clock clock;
 
   protected LookAfterGunCards() {}
 
   @Inject
-  public LookAfterGunCards(TargetRecords records, AttemptRecords attempts, Clock clock) {
+  public LookAfterGunCards(
+      TargetRecords records, AttemptRecords attempts, PeopleRecords people, Clock clock) {
     this.records = records;
     this.attempts = attempts;
+    this.people = people;
     this.clock = clock;
   }
 
@@ -68,6 +72,7 @@ public class LookAfterGunCards {
   @Transactional
   public List<FieldProblem> add(Person by, String name, GunCard.Ranges ranges) {
     by.mustBe(Role.REGISTRAR, Role.INSTRUCTOR);
+    people.hold(by.workshop());
     return keep(by, null, name, ranges);
   }
 
@@ -78,15 +83,18 @@ public class LookAfterGunCards {
    */
   @Transactional
   public List<FieldProblem> correct(Person by, UUID id, String name, GunCard.Ranges ranges) {
+    people.hold(by.workshop());
     GunCard former = find(by, id);
     if (!former.inUse()) {
-      throw new NotFoundException();
+      String who = people.names(List.of(former.retiredBy())).getOrDefault(former.retiredBy(), "–");
+      return List.of(new FieldProblem("name", "targets.wrong.card-followed", List.of(who)));
     }
     return keep(by, former, name, ranges);
   }
 
   @Transactional
   public void retire(Person by, UUID id) {
+    people.hold(by.workshop());
     GunCard card = find(by, id);
     if (card.inUse()) {
       records.change(card.putAway(by.id(), clock.instant()));

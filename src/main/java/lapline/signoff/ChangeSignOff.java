@@ -39,9 +39,10 @@ public class ChangeSignOff {
    */
   @Transactional
   public Optional<String> run(Person by, UUID signOffId, Kind kind, String reason) {
+    SignOff found = records.signOff(signOffId).orElseThrow(NotFoundException::new);
+    by.mustBeIn(found.workshop());
+    records.hold(found.person(), found.skill());
     SignOff signOff = records.signOff(signOffId).orElseThrow(NotFoundException::new);
-    by.mustBeIn(signOff.workshop());
-    records.hold(signOff.person(), signOff.skill());
     if (kind == Kind.SUSPENDED) {
       by.mustBe(Role.EXAMINER, Role.OWNER);
     } else {

@@ -9,6 +9,7 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.random.RandomGenerator;
@@ -29,6 +30,9 @@ import lapline.signoff.Step.Kind;
 @ApplicationScoped
 public class DecideSkill {
   private static final int CODE_LETTERS = 26;
+
+  /** Key of the refusal that somebody has decided since. */
+  public static final String DECIDED_SINCE = "signoff.refused.decided-since";
 
   /** As many letters as a step keeps of its reason. */
   static final int LONGEST_REASON = 2000;
@@ -80,8 +84,24 @@ public class DecideSkill {
 
   /**
    * @param grant false for 'not yet'
+   * @param seen the last step that the page showed; null for none. One that was taken since is told
+   *     first, so that nobody decides past a colleague without knowing.
    * @return message keys of what stands against it; empty when the decision was taken
    */
+  @Transactional
+  public List<String> run(
+      Person by, UUID personId, String skillId, boolean grant, String reason, UUID seen) {
+    by.mustBe(Role.EXAMINER);
+    evidence(by, personId, skillId);
+    records.hold(personId, skillId);
+    List<Step> steps = records.steps(personId, skillId);
+    UUID last = steps.isEmpty() ? null : steps.get(steps.size() - 1).id();
+    return Objects.equals(last, seen)
+        ? run(by, personId, skillId, grant, reason)
+        : List.of(DECIDED_SINCE);
+  }
+
+  /** As above, for somebody who has just looked. */
   @Transactional
   public List<String> run(Person by, UUID personId, String skillId, boolean grant, String reason) {
     by.mustBe(Role.EXAMINER);

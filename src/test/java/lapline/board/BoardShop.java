@@ -1,7 +1,5 @@
 package lapline.board;
 
-import jakarta.persistence.EntityManager;
-import java.lang.reflect.Field;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -12,6 +10,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.UUID;
+import lapline.RowsInMemory;
 import lapline.board.store.StoredBoardRecords;
 import lapline.board.store.StoredNeedRecords;
 import lapline.content.ContentFiles;
@@ -45,10 +44,6 @@ import lapline.signoff.Skills;
 import lapline.signoff.SkillsReader;
 import lapline.signoff.store.StoredSignOffRecords;
 import lapline.trade.measure.UnitSystem;
-import org.flywaydb.core.Flyway;
-import org.h2.jdbcx.JdbcDataSource;
-import org.hibernate.SessionFactory;
-import org.hibernate.cfg.Configuration;
 
 /** A workshop of any size in a database in memory, with what the boards are made of. */
 public final class BoardShop implements AutoCloseable {
@@ -65,30 +60,17 @@ public final class BoardShop implements AutoCloseable {
   final ShowTrainingRecord record;
   final LookAtLearner learner;
   private final PeopleRecords people;
-  private final SessionFactory factory;
-  private final EntityManager rows;
+  private final RowsInMemory rows;
 
   /** Fills a new database with so many learners, each with so many panels for each skill. */
   public static BoardShop of(int people, int panels) throws Exception {
-    JdbcDataSource database = new JdbcDataSource();
-    database.setUrl("jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1");
-    Flyway.configure()
-        .dataSource(database)
-        .locations("filesystem:src/main/resources/lapline/migrations")
-        .load()
-        .migrate();
     String fill =
         Files.readString(ROWS).replace(":people", "" + people).replace(":panels", "" + panels);
-    try (var connection = database.getConnection();
-        var statement = connection.createStatement()) {
-      statement.execute(fill);
-    }
-    return new BoardShop(database);
+    return new BoardShop(RowsInMemory.filledBy(fill));
   }
 
-  private BoardShop(JdbcDataSource database) throws Exception {
-    factory = hibernate(database);
-    rows = factory.createEntityManager();
+  private BoardShop(RowsInMemory filled) throws Exception {
+    rows = filled;
     BoardRecords records = with(new StoredBoardRecords());
     SignOffRecords signOffs = with(new StoredSignOffRecords());
     people = with(new StoredPeopleRecords());
@@ -136,44 +118,12 @@ public final class BoardShop implements AutoCloseable {
 
   /** How many statements something takes, with nothing remembered from before. */
   long statements(Runnable page) {
-    factory.getStatistics().clear();
-    afresh(page);
-    return factory.getStatistics().getPrepareStatementCount();
+    return rows.statements(page);
   }
 
   @Override
   public void close() {
     rows.close();
-    factory.close();
-  }
-
-  private static SessionFactory hibernate(JdbcDataSource database) throws Exception {
-    Configuration configuration = new Configuration();
-    try (var files = Files.walk(Path.of("src/main/java"))) {
-      for (Path entity : files.filter(f -> f.toString().endsWith("Entity.java")).toList()) {
-        String name = Path.of("src/main/java").relativize(entity).toString();
-        configuration.addAnnotatedClass(
-            Class.forName(name.replace(".java", "").replace('/', '.').replace('\\', '.')));
-      }
-    }
-    configuration.getProperties().put("hibernate.connection.datasource", database);
-    Map<String, String> set =
-        Map.of(
-            "hibernate.generate_statistics", "true",
-            "hibernate.jpa.compliance.query", "false",
-            "hibernate.timezone.default_storage", "NORMALIZE_UTC",
-            "hibernate.jdbc.time_zone", "UTC",
-            "hibernate.default_batch_fetch_size", "50");
-    set.forEach(configuration::setProperty);
-    return configuration.buildSessionFactory();
-  }
-
-  /** Hands the records their database as the server does. */
-  private <T> T with(T records) throws ReflectiveOperationException {
-    Field field = records.getClass().getDeclaredField("rows");
-    field.setAccessible(true);
-    field.set(records, rows);
-    return records;
   }
 
   private static Person person(Role role) {
@@ -196,8 +146,11 @@ public final class BoardShop implements AutoCloseable {
 
   /** Does something with nothing remembered from before. */
   public void afresh(Runnable page) {
-    rows.clear();
-    page.run();
+    rows.afresh(page);
+  }
+
+  private <T> T with(T records) throws ReflectiveOperationException {
+    return rows.with(records);
   }
 
   /** The pages a learner opens of their own, by their names. */
@@ -221,16 +174,15 @@ public final class BoardShop implements AutoCloseable {
             .towards("clear")
             .in(Attempt.State.ACCEPTED);
     UUID panel = find.page(learning, last).get(0).id();
-    return () -> {
-      rows.getTransaction().begin();
-      find.judged(learning, panel);
-      find.readings(learning, panel);
-      find.upTo(learning, find.attempt(learning, panel), 8);
-      gradings.of(learning, panel);
-      photographs.of(panel);
-      people.names(Set.of(learning.id()));
-      rows.getTransaction().rollback();
-    };
+    return rows.undone(
+        () -> {
+          find.judged(learning, panel);
+          find.readings(learning, panel);
+          find.upTo(learning, find.attempt(learning, panel), 8);
+          gradings.of(learning, panel);
+          photographs.of(panel);
+          people.names(Set.of(learning.id()));
+        });
   }
 
   /** Every board, by its name. */

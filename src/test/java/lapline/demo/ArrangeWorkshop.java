@@ -92,7 +92,9 @@ public class ArrangeWorkshop extends HttpServlet {
     stages.run(() -> people.make(passwords, password));
     live(people);
     Map<String, String> tokens = new LinkedHashMap<>();
-    people.all().forEach((what, p) -> tokens.put(what, accounts.makeToken(p, surname)));
+    people
+        .all()
+        .forEach((what, p) -> tokens.put(what, accounts.makeToken(p, surname).orElseThrow()));
     Map<String, List<String>> things = stages.call(() -> things(people.workshop().id()));
     things.put(
         "password-code",

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import lapline.judgement.items.ItemSums;
 
 /** What is kept about items, in memory, for tests of the rules. */
 public final class RememberedItems implements ItemRecords {
@@ -22,6 +23,21 @@ public final class RememberedItems implements ItemRecords {
   @Override
   public List<Given> given(UUID workshop, String unit) {
     return given;
+  }
+
+  @Override
+  public ItemSums answered(UUID workshop, String unit, String item, String version) {
+    return answered.stream()
+        .filter(a -> a.item().equals(item) && a.version().equals(version))
+        .map(Answered::sums)
+        .reduce(ItemSums.NONE, ItemSums::and);
+  }
+
+  @Override
+  public List<Given> given(UUID workshop, String unit, String item, String version) {
+    return given.stream()
+        .filter(g -> g.item().equals(item) && g.version().equals(version))
+        .toList();
   }
 
   @Override

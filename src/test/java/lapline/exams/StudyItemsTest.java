@@ -24,6 +24,7 @@ import lapline.judgement.items.ItemSums;
 import lapline.people.NotAllowedException;
 import lapline.people.NotFoundException;
 import lapline.people.Person;
+import lapline.people.RememberedPeople;
 import lapline.people.Role;
 import lapline.trade.measure.UnitSystem;
 import org.junit.jupiter.api.Test;
@@ -40,7 +41,8 @@ class StudyItemsTest {
   private final Bank bank = banks.bank(UNIT).orElseThrow();
   private final RememberedItems records = new RememberedItems();
   private final StudyItems study = new StudyItems(records, banks);
-  private final SetItemAside aside = new SetItemAside(records, banks, CLOCK);
+  private final SetItemAside aside =
+      new SetItemAside(records, banks, new RememberedPeople(), CLOCK);
   private final Person instructor = person(Role.INSTRUCTOR);
 
   private static Person person(Role role) {
@@ -75,10 +77,13 @@ class StudyItemsTest {
   }
 
   private ItemStudied studied() {
-    return study.run(instructor, UNIT).stream()
-        .filter(s -> s.item().id().equals(ITEM))
-        .findFirst()
-        .orElseThrow();
+    ItemStudied amongAll =
+        study.run(instructor, UNIT).stream()
+            .filter(s -> s.item().id().equals(ITEM))
+            .findFirst()
+            .orElseThrow();
+    assertThat(study.one(instructor, UNIT, ITEM)).as("by itself").isEqualTo(amongAll);
+    return amongAll;
   }
 
   @Test
@@ -141,7 +146,8 @@ class StudyItemsTest {
     assertThat(aside.run(instructor, UNIT, ITEM, "Again.")).isEqualTo(Outcome.ALREADY);
     assertThat(drawn()).doesNotContain(ITEM);
 
-    aside.bringBack(instructor, UNIT, ITEM);
+    assertThat(aside.bringBack(instructor, UNIT, ITEM)).isEqualTo(Outcome.DONE);
+    assertThat(aside.bringBack(instructor, UNIT, ITEM)).isEqualTo(Outcome.ALREADY);
 
     assertThat(drawn()).contains(ITEM);
     assertThat(aside.history(instructor, UNIT, ITEM))
@@ -179,6 +185,10 @@ class StudyItemsTest {
         .isThrownBy(() -> study.run(person(Role.APPRENTICE), UNIT));
     assertThatExceptionOfType(NotAllowedException.class)
         .isThrownBy(() -> aside.run(person(Role.EXAMINER), UNIT, ITEM, "x"));
+    assertThatExceptionOfType(NotAllowedException.class)
+        .isThrownBy(() -> study.one(person(Role.APPRENTICE), UNIT, ITEM));
+    assertThatExceptionOfType(NotFoundException.class)
+        .isThrownBy(() -> study.one(instructor, UNIT, "no-such-item"));
     assertThatExceptionOfType(NotFoundException.class)
         .isThrownBy(() -> aside.run(instructor, UNIT, "no-such-item", "x"));
     assertThat(List.of(study.run(instructor, UNIT).size())).containsExactly(bank.items().size());

@@ -126,6 +126,18 @@ class GradePanelTest {
   }
 
   @Test
+  void who_decides_without_having_seen_what_a_colleague_decided_is_told() {
+    Person colleague = person(workshop, Role.INSTRUCTOR);
+    Bench bench = bench(Decision.RETURNED, "Dry along the top.", Map.of());
+    assertThat(grade.run(colleague, panel.id(), bench, null)).isEmpty();
+    assertThat(keys(grade.run(instructor, panel.id(), bench, null)))
+        .containsExactly(GradePanel.DECIDED_SINCE);
+    assertThat(gradings.of(panel.id())).hasSize(1);
+    UUID seen = gradings.latest(panel.id()).orElseThrow().id();
+    assertThat(grade.run(instructor, panel.id(), bench, seen)).as("now they have").isEmpty();
+  }
+
+  @Test
   void what_is_put_down_is_kept_for_its_instructor_alone_until_the_decision() {
     KeepGrading keep = new KeepGrading(attempts, gradings, Clock.fixed(NOW, ZoneOffset.UTC));
     DefectMark placed = new DefectMark("run", 0.1, 0.1, "");

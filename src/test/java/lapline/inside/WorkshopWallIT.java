@@ -103,7 +103,7 @@ class WorkshopWallIT {
 
   @Test
   void no_address_of_the_interface_gives_a_neighbour_anything() throws Exception {
-    String token = accounts.makeToken(neighbour(), "wall");
+    String token = accounts.makeToken(neighbour(), "wall").orElseThrow();
     Person apprentice = people.bySignInName("apprentice1").orElseThrow();
     List<String> addresses = new ArrayList<>();
     for (UUID a : someAttempts()) {

@@ -16,10 +16,10 @@ import org.jboss.shrinkwrap.api.spec.WebArchive;
  * Has a workshop arranged for a journey whose beginning would take a person half a year. It is done
  * inside the server, beside the running application, through the use cases that people use.
  */
-final class Arranging {
+public final class Arranging {
   private Arranging() {}
 
-  static WebArchive desk() {
+  public static WebArchive desk() {
     return BuiltWar.with(ArrangeWorkshop.class, Arranged.class, ArrangedPeople.class);
   }
 
@@ -27,7 +27,8 @@ final class Arranging {
    * @param desk where the archive of {@link #desk} answers
    * @param surname of everybody in the workshop
    */
-  static Arranged workshop(URL desk, String surname) throws IOException, InterruptedException {
+  public static Arranged workshop(URL desk, String surname)
+      throws IOException, InterruptedException {
     HttpRequest request =
         HttpRequest.newBuilder(URI.create(desk + "arrange?surname=" + surname))
             .POST(HttpRequest.BodyPublishers.noBody())

@@ -41,6 +41,14 @@ final class Visitor {
       changed.put(field, value);
       return new Form(action, changed);
     }
+
+    /** As it is sent when of all its buttons this one was pressed. */
+    Form pressed(String button, String... others) {
+      Map<String, String> changed = new LinkedHashMap<>(fields);
+      changed.keySet().removeAll(Set.of(others));
+      changed.put(button, "pressed");
+      return new Form(action, changed);
+    }
   }
 
   static Visitor nobody() {
@@ -48,12 +56,14 @@ final class Visitor {
   }
 
   static Visitor as(String signInName) throws Exception {
+    return as(signInName, DemoAccounts.password());
+  }
+
+  static Visitor as(String signInName, String password) throws Exception {
     Visitor visitor = new Visitor();
     Form form = forms(visitor.get("/sign-in").body()).iterator().next();
     HttpResponse<String> home =
-        visitor.send(
-            form.with("sign-in:name", signInName)
-                .with("sign-in:password", DemoAccounts.password()));
+        visitor.send(form.with("sign-in:name", signInName).with("sign-in:password", password));
     if (!home.body().contains("id=\"out\"")) {
       throw new IllegalStateException(signInName + " was not let in");
     }

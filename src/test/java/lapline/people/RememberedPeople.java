@@ -44,6 +44,11 @@ public final class RememberedPeople implements PeopleRecords {
   }
 
   @Override
+  public void hold(UUID workshop) {
+    // one thread: nobody else is there
+  }
+
+  @Override
   public void add(Person person, Instant at) {
     people.put(person.id(), person);
   }

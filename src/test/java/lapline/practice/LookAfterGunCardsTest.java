@@ -96,8 +96,10 @@ class LookAfterGunCardsTest {
         .isInstanceOf(NotFoundException.class);
     shop.cards.retire(shop.instructor, id);
     assertThat(shop.cards.inUse(shop.instructor)).isEmpty();
-    assertThatThrownBy(
-            () -> shop.cards.correct(shop.instructor, id, "Gun 1", figures("1 to 2 in", "", "")))
-        .isInstanceOf(NotFoundException.class);
+    assertThat(shop.cards.correct(shop.instructor, id, "Gun 1", figures("4 to 7 in", "", "")))
+        .as("who was slower is told so")
+        .extracting(FieldProblem::key)
+        .containsExactly("targets.wrong.card-followed");
+    assertThat(shop.cards.inUse(shop.instructor)).isEmpty();
   }
 }

@@ -17,6 +17,7 @@ import java.util.UUID;
 import lapline.content.ContentFiles;
 import lapline.people.LearnerAdvanced;
 import lapline.people.Person;
+import lapline.people.RememberedPeople;
 import lapline.people.Role;
 import lapline.trade.measure.UnitSystem;
 
@@ -80,6 +81,7 @@ final class PracticeShop {
   final List<LearnerAdvanced> told = new ArrayList<>();
   final RememberedAttempts attempts = new RememberedAttempts();
   final RememberedTargets targets = new RememberedTargets();
+  final RememberedPeople people = new RememberedPeople();
   final PracticeTasks tasks = readTasks();
   final Clock clock = Clock.fixed(NOW, ZoneOffset.UTC);
   final ReadPanel read = new ReadPanel(tasks);
@@ -89,8 +91,8 @@ final class PracticeShop {
   final TargetsInForce inForce = new TargetsInForce(targets);
   final ScoreAttempt score = new ScoreAttempt(attempts, read, inForce, told::add, clock);
   final FindAttempts find = new FindAttempts(attempts);
-  final ChangeTargets change = new ChangeTargets(targets, tasks, clock);
-  final LookAfterGunCards cards = new LookAfterGunCards(targets, attempts, clock);
+  final ChangeTargets change = new ChangeTargets(targets, tasks, people, clock);
+  final LookAfterGunCards cards = new LookAfterGunCards(targets, attempts, people, clock);
 
   static Person person(UUID workshop, Role... roles) {
     return new Person(
@@ -115,6 +117,10 @@ final class PracticeShop {
         units,
         person.zone(),
         person.active());
+  }
+
+  {
+    people.add(instructor, NOW);
   }
 
   Attempt draft() {

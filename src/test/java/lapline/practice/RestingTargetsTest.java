@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Clock;
 import lapline.people.NotFoundException;
+import lapline.people.RememberedPeople;
 import org.junit.jupiter.api.Test;
 
 /** What a workshop's own target draws with it, and what is no target to be changed at all. */
@@ -35,7 +36,11 @@ class RestingTargetsTest {
   @Test
   void a_rule_that_is_kept_or_broken_and_a_choice_have_no_range_that_a_sheet_could_give() {
     ChangeTargets change =
-        new ChangeTargets(new RememberedTargets(), WrittenPanel.COURSE, Clock.systemUTC());
+        new ChangeTargets(
+            new RememberedTargets(),
+            WrittenPanel.COURSE,
+            new RememberedPeople(),
+            Clock.systemUTC());
     var registrar = new PracticeShop().instructor;
     assertThat(change.criterion(registrar, CLEAR, "film").id()).isEqualTo("film");
     assertThatThrownBy(() -> change.criterion(registrar, CLEAR, "film-rule"))

@@ -62,6 +62,29 @@ class TargetsInForceTest {
   }
 
   @Test
+  void who_was_slower_is_told_which_target_a_colleague_has_set_meanwhile() {
+    assertThat(set("160 to 170", null)).isEmpty();
+    assertThat(set("155 to 165", null))
+        .singleElement()
+        .satisfies(
+            p -> {
+              assertThat(p.key()).isEqualTo(ChangeTargets.CHANGED_SINCE);
+              assertThat(p.args()).containsExactly("Somebody Invented", "160 to 170 kPa");
+            });
+    UUID seen = shop.targets.inForce(shop.workshop, PracticeShop.TASK).get(0).id();
+    assertThat(set("155 to 165", seen)).as("now it has been seen").isEmpty();
+    shop.change.retire(shop.instructor, PracticeShop.TASK, "pressure");
+    assertThat(set("150 to 160", seen))
+        .extracting(FieldProblem::key)
+        .containsExactly(ChangeTargets.CHANGED_SINCE + ".back");
+  }
+
+  private List<FieldProblem> set(String target, UUID seen) {
+    return shop.change.run(
+        shop.instructor, PracticeShop.TASK, "pressure", target, "Sheet 1", "Our drum.", seen);
+  }
+
+  @Test
   void a_target_that_is_no_range_or_gives_no_reason_is_sent_back_field_by_field() {
     assertThat(
             shop.change.run(shop.instructor, PracticeShop.TASK, "pressure", "much", " ", "Because"))

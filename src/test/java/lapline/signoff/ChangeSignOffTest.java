@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Duration;
 import java.util.Optional;
+import lapline.content.Json;
 import lapline.people.NotAllowedException;
 import lapline.people.NotFoundException;
 import lapline.people.Person;
@@ -22,6 +23,16 @@ class ChangeSignOffTest {
   void arrange() {
     shop.meetsTheRule(shop.learner);
     shop.grant(shop.examiner);
+  }
+
+  @Test
+  void a_sign_off_and_its_evidence_stay_when_the_paper_it_rests_on_is_marked_anew_and_falls() {
+    shop.paperFalls(shop.learner);
+    assertThat(shop.evidence().isComplete()).as("what would be decided on now").isFalse();
+    SignOff given = shop.signOffs.latest(shop.learner.id(), SignOffShop.SKILL).orElseThrow();
+    assertThat(given.at(shop.clock.instant())).isEqualTo(SignOff.Standing.GOOD);
+    Evidence kept = Json.read(shop.steps().get(0).evidence(), Evidence.class);
+    assertThat(kept.isComplete()).as("what was decided on then").isTrue();
   }
 
   @Test

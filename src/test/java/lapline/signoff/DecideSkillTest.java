@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.UUID;
 import lapline.people.NotAllowedException;
 import lapline.people.NotFoundException;
 import lapline.people.Person;
@@ -111,6 +112,19 @@ class DecideSkillTest {
     assertThat(because("x".repeat(DecideSkill.LONGEST_REASON + 1)))
         .containsExactly("signoff.refused.reason-long");
     assertThat(because("x".repeat(DecideSkill.LONGEST_REASON))).isEmpty();
+  }
+
+  @Test
+  void who_decides_without_having_seen_what_a_colleague_decided_is_told() {
+    assertThat(decide(false, null)).isEmpty();
+    assertThat(decide(true, null)).containsExactly(DecideSkill.DECIDED_SINCE);
+    assertThat(shop.steps()).hasSize(1);
+    assertThat(decide(true, shop.steps().get(0).id())).as("now they have").isEmpty();
+  }
+
+  private List<String> decide(boolean grant, UUID seen) {
+    return shop.decide.run(
+        shop.examiner, shop.learner.id(), SignOffShop.SKILL, grant, SignOffShop.WHY, seen);
   }
 
   private List<String> because(String reason) {

@@ -11,6 +11,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.UUID;
 import lapline.TurnedClock;
+import lapline.exams.MarkedAnew;
 import lapline.exams.RememberedPapers;
 import lapline.exams.Sitting;
 import lapline.grading.Grading;
@@ -98,6 +99,23 @@ final class SignOffShop {
         new Sitting(UUID.randomUUID(), workshop, who.id(), "clear", clock.instant(), passed);
     papers.add(sat, null);
     threePanels(who, instructor);
+  }
+
+  /** The paper that was passed is marked anew without a question, and falls short. */
+  void paperFalls(Person who) {
+    UUID paper = papers.passed(who.id()).get("clear").id();
+    papers.keep(
+        new MarkedAnew(
+            UUID.randomUUID(),
+            paper,
+            clock.instant(),
+            instructor.id(),
+            "an-item",
+            true,
+            "Two answers fit.",
+            new MarkedAnew.Mark(0.75, true, Set.of()),
+            new MarkedAnew.Mark(0.7, false, Set.of("an-item"))));
+    advanced(who);
   }
 
   void threePanels(Person who, Person grader) {

@@ -2,8 +2,10 @@ package lapline.exams.pages;
 
 import jakarta.enterprise.context.RequestScoped;
 import jakarta.faces.annotation.ManagedProperty;
+import jakarta.faces.context.FacesContext;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
+import java.time.Instant;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +22,7 @@ import lapline.pages.Messages;
 import lapline.people.NotFoundException;
 import lapline.people.PeopleRecords;
 import lapline.people.SignedIn;
+import lapline.people.pages.When;
 
 /** Is this question any good, and shall it be drawn on? */
 @Named
@@ -34,6 +37,7 @@ public class ItemPage {
   @Inject private SetItemAside setAside;
   @Inject private PeopleRecords people;
   @Inject private ItemWords words;
+  @Inject private When when;
   @Inject private Errors errors;
   @Inject private Messages messages;
 
@@ -66,11 +70,7 @@ public class ItemPage {
 
   public ItemStudied getStudied() {
     if (studied == null) {
-      studied =
-          study.run(signedIn.person(), getUnit()).stream()
-              .filter(s -> s.item().id().equals(item))
-              .findFirst()
-              .orElseThrow(NotFoundException::new);
+      studied = study.one(signedIn.person(), getUnit(), item);
     }
     return studied;
   }
@@ -122,14 +122,37 @@ public class ItemPage {
       errors.add("reason", "exams.item.aside.needed");
       return null;
     }
-    errors.news(outcome == Outcome.DONE ? "exams.item.aside.done" : "exams.item.aside.already");
+    if (outcome == Outcome.DONE) {
+      errors.news("exams.item.aside.done");
+    } else {
+      SetAside first = setAside.history(signedIn.person(), getUnit(), item).get(0);
+      tell("exams.item.aside.already", first.by(), first.at(), first.reason());
+    }
     return here();
   }
 
   public String bringBack() {
-    setAside.bringBack(signedIn.person(), getUnit(), item);
-    errors.news("exams.item.back.done");
+    if (setAside.bringBack(signedIn.person(), getUnit(), item) == Outcome.DONE) {
+      errors.news("exams.item.back.done");
+    } else {
+      SetAside last = setAside.history(signedIn.person(), getUnit(), item).get(0);
+      tell("exams.item.back.already", last.backBy(), last.back(), "");
+    }
     return here();
+  }
+
+  /** Somebody was quicker: who, when and why. */
+  private void tell(String key, UUID by, Instant at, String why) {
+    String name = people.names(List.of(by)).getOrDefault(by, "–");
+    errors.news(key, name, when.time(at), why);
+  }
+
+  /** Whether this button was pressed on a page made before somebody else was quicker. */
+  public boolean pressed(String button) {
+    return FacesContext.getCurrentInstance()
+        .getExternalContext()
+        .getRequestParameterMap()
+        .containsKey(button);
   }
 
   private String here() {

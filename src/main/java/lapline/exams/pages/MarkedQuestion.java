@@ -8,8 +8,9 @@ import lapline.exams.bank.ItemKind;
  * One question on the result page with its mark and its reasons.
  *
  * @param number on its paper, from 1
+ * @param counts false where the paper was marked anew without it
  */
-public record MarkedQuestion(int number, Question question, ItemMark mark) {
+public record MarkedQuestion(int number, Question question, ItemMark mark, boolean counts) {
 
   /** The word for how it went: right, partly, wrong, unanswered, unclear. */
   public String getWord() {

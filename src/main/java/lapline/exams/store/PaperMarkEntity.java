@@ -36,6 +36,9 @@ class PaperMarkEntity {
 
   String given;
 
+  @Column(name = "left_out")
+  boolean leftOut;
+
   /** An item on a paper. */
   @Embeddable
   record Key(@Column(name = "paper_id") UUID paper, @Column(name = "item_id") String item)

@@ -7,6 +7,7 @@ import jakarta.transaction.Transactional;
 import java.time.Instant;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import lapline.exams.ItemRecords;
@@ -21,9 +22,17 @@ public class StoredItemRecords implements ItemRecords {
       " from paper p join paper_mark m on m.paper_id = p.id"
           + " join (select x.paper_id, sum(x.mark) as total from paper y"
           + " join paper_mark x on x.paper_id = y.id"
-          + " where y.workshop_id = :workshop and y.unit_id = :unit and y.handed_in_at is not null"
+          + " where y.workshop_id = :workshop and y.unit_id = :unit and y.handed_in_at is not null%s"
           + " group by x.paper_id) t on t.paper_id = p.id"
           + " where p.workshop_id = :workshop and p.unit_id = :unit and p.handed_in_at is not null";
+
+  /** Of all papers only those that had one wording of one item. */
+  private static final String THAT_HAD_IT =
+      " and exists (select 1 from paper_mark o where o.paper_id = y.id and o.unit_id = :unit"
+          + " and o.item_id = :item and o.item_version = :version)";
+
+  private static final String THIS_ONE = " and m.item_id = :item and m.item_version = :version";
+  private static final String CHOICES = " and m.kind in ('SINGLE', 'SEVERAL')";
 
   private static final String SUMS =
       "count(*), sum(m.mark), sum(m.mark * m.mark), sum(t.total - m.mark),"
@@ -33,25 +42,49 @@ public class StoredItemRecords implements ItemRecords {
 
   @Override
   public List<Answered> answered(UUID workshop, String unit) {
-    return sums("m.item_id, m.item_version", "", workshop, unit).stream()
+    return sums("m.item_id, m.item_version", "", "", Map.of("workshop", workshop, "unit", unit))
+        .stream()
         .map(r -> new Answered((String) r[0], (String) r[1], sums(r, 2)))
         .toList();
   }
 
   @Override
   public List<Given> given(UUID workshop, String unit) {
-    String choices = " and m.kind in ('SINGLE', 'SEVERAL')";
-    return sums("m.item_id, m.item_version, m.given", choices, workshop, unit).stream()
+    return given("", CHOICES, Map.of("workshop", workshop, "unit", unit));
+  }
+
+  @Override
+  public ItemSums answered(UUID workshop, String unit, String item, String version) {
+    String by = "m.item_id, m.item_version";
+    return sums(by, THAT_HAD_IT, THIS_ONE, wording(workshop, unit, item, version)).stream()
+        .map(r -> sums(r, 2))
+        .findFirst()
+        .orElse(ItemSums.NONE);
+  }
+
+  @Override
+  public List<Given> given(UUID workshop, String unit, String item, String version) {
+    return given(THAT_HAD_IT, CHOICES + THIS_ONE, wording(workshop, unit, item, version));
+  }
+
+  private static Map<String, Object> wording(
+      UUID workshop, String unit, String item, String version) {
+    return Map.of("workshop", workshop, "unit", unit, "item", item, "version", version);
+  }
+
+  private List<Given> given(String papers, String marks, Map<String, Object> values) {
+    return sums("m.item_id, m.item_version, m.given", papers, marks, values).stream()
         .map(r -> new Given((String) r[0], (String) r[1], (String) r[2], sums(r, 3)))
         .toList();
   }
 
-  private List<Object[]> sums(String by, String where, UUID workshop, String unit) {
-    String sql = "select " + by + ", " + SUMS + MARKS + where + " group by " + by;
-    return rows.createNativeQuery(sql, Object[].class)
-        .setParameter("workshop", workshop)
-        .setParameter("unit", unit)
-        .getResultList();
+  private List<Object[]> sums(String by, String papers, String marks, Map<String, Object> values) {
+    String from = MARKS.formatted(papers) + marks;
+    var query =
+        rows.createNativeQuery(
+            "select " + by + ", " + SUMS + from + " group by " + by, Object[].class);
+    values.forEach(query::setParameter);
+    return query.getResultList();
   }
 
   private static ItemSums sums(Object[] row, int from) {

@@ -13,12 +13,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import lapline.content.Json;
+import lapline.exams.MarkedAnew;
 import lapline.exams.OpenPaperException;
 import lapline.exams.Paper;
+import lapline.exams.PaperHandedIn;
 import lapline.exams.PaperRecords;
 import lapline.exams.PaperResult;
 import lapline.exams.Sitting;
@@ -28,9 +31,10 @@ import lapline.exams.Sitting;
 @Transactional
 public class StoredPaperRecords implements PaperRecords {
   /** A sitting is listed often and its long texts are not wanted then. */
-  private static final String SITTINGS =
-      "select p.id, p.workshop, p.person, p.unit, p.drawnAt, p.handedInAt, p.score, p.passed"
-          + " from PaperEntity p where ";
+  private static final String SITTING =
+      "select p.id, p.workshop, p.person, p.unit, p.drawnAt, p.handedInAt, p.score, p.passed";
+
+  private static final String SITTINGS = SITTING + " from PaperEntity p where ";
 
   @PersistenceContext private EntityManager rows;
 
@@ -161,5 +165,97 @@ public class StoredPaperRecords implements PaperRecords {
     result
         .marks()
         .forEach(m -> rows.persist(PaperMarkEntity.of(handedIn.id(), handedIn.unit(), m)));
+  }
+
+  @Override
+  public Set<String> without(UUID id) {
+    return Set.copyOf(
+        rows.createQuery(
+                "select m.key.item from PaperMarkEntity m"
+                    + " where m.key.paper = :paper and m.leftOut = true",
+                String.class)
+            .setParameter("paper", id)
+            .getResultList());
+  }
+
+  @Override
+  public List<MarkedAnew> markedAnew(UUID id) {
+    return rows.createQuery(
+            "select a from PaperMarkedAnewEntity a where a.paper = :paper order by a.at desc, a.id",
+            PaperMarkedAnewEntity.class)
+        .setParameter("paper", id)
+        .setMaxResults(50)
+        .getResultStream()
+        .map(PaperMarkedAnewEntity::read)
+        .toList();
+  }
+
+  @Override
+  public List<PaperHandedIn> counting(UUID workshop, String unit, String item, String version) {
+    return handedIn(
+        workshop,
+        unit,
+        "m.leftOut = false and m.key.item = :item and m.itemVersion = :version",
+        Map.of("item", item, "version", version));
+  }
+
+  @Override
+  public List<PaperHandedIn> leavingOut(UUID workshop, String unit, String item) {
+    return handedIn(
+        workshop, unit, "m.leftOut = true and m.key.item = :item", Map.of("item", item));
+  }
+
+  private List<PaperHandedIn> handedIn(
+      UUID workshop, String unit, String which, Map<String, Object> values) {
+    TypedQuery<Object[]> query =
+        rows.createQuery(
+                SITTING
+                    + ", p.result from PaperEntity p where p.workshop = :workshop"
+                    + " and p.unit = :unit and p.handedInAt is not null and exists (select 1"
+                    + " from PaperMarkEntity m where m.key.paper = p.id and m.unit = :unit and "
+                    + which
+                    + ") order by p.handedInAt, p.id",
+                Object[].class)
+            .setParameter("workshop", workshop)
+            .setParameter("unit", unit);
+    values.forEach(query::setParameter);
+    List<Object[]> found = query.getResultList();
+    Map<UUID, Set<String>> without = found.isEmpty() ? Map.of() : leftOut(workshop, unit);
+    return found.stream()
+        .map(
+            row ->
+                new PaperHandedIn(
+                    sitting(row),
+                    Json.read((String) row[8], PaperResult.class),
+                    without.getOrDefault((UUID) row[0], Set.of())))
+        .toList();
+  }
+
+  /** What does not count, by paper. */
+  private Map<UUID, Set<String>> leftOut(UUID workshop, String unit) {
+    return rows.createQuery(
+            "select m.key.paper, m.key.item from PaperMarkEntity m join PaperEntity p"
+                + " on p.id = m.key.paper where p.workshop = :workshop and p.unit = :unit"
+                + " and m.unit = :unit and m.leftOut = true",
+            Object[].class)
+        .setParameter("workshop", workshop)
+        .setParameter("unit", unit)
+        .getResultStream()
+        .collect(
+            Collectors.groupingBy(
+                r -> (UUID) r[0], Collectors.mapping(r -> (String) r[1], Collectors.toSet())));
+  }
+
+  @Override
+  public void keep(MarkedAnew anew) {
+    rows.persist(PaperMarkedAnewEntity.of(anew));
+    PaperMarkEntity.Key key = new PaperMarkEntity.Key(anew.paper(), anew.item());
+    rows.find(PaperMarkEntity.class, key).leftOut = anew.leftOut();
+    rows.createQuery(
+            "update PaperEntity p set p.score = :score, p.passed = :passed where p.id = :id")
+        .setParameter("score", anew.after().score())
+        .setParameter("passed", anew.after().passed())
+        .setParameter("id", anew.paper())
+        .executeUpdate();
   }
 }

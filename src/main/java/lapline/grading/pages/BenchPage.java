@@ -14,11 +14,13 @@ import lapline.grading.DefectMark;
 import lapline.grading.GradePanel;
 import lapline.grading.Grading.Decision;
 import lapline.grading.KeepGrading;
+import lapline.grading.SeeGradings;
 import lapline.pages.Errors;
 import lapline.pages.Messages;
 import lapline.people.Person;
 import lapline.people.Role;
 import lapline.people.SignedIn;
+import lapline.people.pages.When;
 import lapline.practice.Attempt;
 import lapline.practice.PanelOutline;
 import lapline.practice.PracticeTask;
@@ -36,6 +38,9 @@ public class BenchPage {
   @Inject private ResultPage result;
   @Inject private GradePanel grade;
   @Inject private KeepGrading keep;
+  @Inject private EyePage eye;
+  @Inject private SeeGradings see;
+  @Inject private When when;
   @Inject private Errors errors;
   @Inject private Messages messages;
   @Inject private Say say;
@@ -134,7 +139,8 @@ public class BenchPage {
   private String decide(Decision decision, String news) {
     Person by = signedIn.person();
     var bench = new GradePanel.Bench(decision, getRemark(), form().marks(), defects());
-    List<GradePanel.Refusal> refusals = grade.run(by, getResult().getAttempt().id(), bench);
+    List<GradePanel.Refusal> refusals =
+        grade.run(by, getResult().getAttempt().id(), bench, seenAsSent());
     refusals.forEach(this::tell);
     if (!refusals.isEmpty()) {
       return null;
@@ -143,7 +149,34 @@ public class BenchPage {
     return "/teach/needs.xhtml?faces-redirect=true";
   }
 
+  private UUID seenAsSent() {
+    try {
+      return UUID.fromString(form().text("seen"));
+    } catch (IllegalArgumentException none) {
+      return null;
+    }
+  }
+
+  /** The latest grading that the page shows; empty for none. */
+  public String getSeen() {
+    return eye.of(getResult().getAttempt()).stream()
+        .findFirst()
+        .map(s -> s.grading().id().toString())
+        .orElse("");
+  }
+
+  private void decidedSince() {
+    SeeGradings.Signed latest = see.of(signedIn.person(), id()).get(0);
+    String eyeKey = "grading.eye." + latest.grading().decision();
+    String what = messages.say(eyeKey, latest.grader(), when.time(latest.grading().at()));
+    errors.add(null, GradePanel.DECIDED_SINCE, what);
+  }
+
   private void tell(GradePanel.Refusal refusal) {
+    if (refusal.key().equals(GradePanel.DECIDED_SINCE)) {
+      decidedSince();
+      return;
+    }
     boolean aboutRemark = refusal.key().contains("remark");
     String field =
         !refusal.item().isEmpty()

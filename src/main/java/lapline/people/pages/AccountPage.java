@@ -20,6 +20,7 @@ public class AccountPage {
   @Inject private ChangeAccount change;
   @Inject private PeopleRecords records;
   @Inject private Errors errors;
+  @Inject private When when;
   private UnitSystem units;
   private String oldPassword;
   private String newPassword;
@@ -48,8 +49,15 @@ public class AccountPage {
 
   /** Makes a token and shows it this once. */
   public void makeToken() {
-    freshToken = change.makeToken(signedIn.person(), tokenName.strip());
-    tokenName = "";
+    String name = tokenName.strip();
+    freshToken = change.makeToken(signedIn.person(), name).orElse(null);
+    if (freshToken == null) {
+      change
+          .goodToken(signedIn.person(), name)
+          .ifPresent(t -> errors.add("name", "account.token.twice", name, when.time(t.created())));
+    } else {
+      tokenName = "";
+    }
   }
 
   public String revoke(AccessToken token) {

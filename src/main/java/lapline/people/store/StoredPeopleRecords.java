@@ -2,6 +2,7 @@ package lapline.people.store;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
+import jakarta.persistence.LockModeType;
 import jakarta.persistence.PersistenceContext;
 import jakarta.persistence.TypedQuery;
 import jakarta.transaction.Transactional;
@@ -53,6 +54,11 @@ public class StoredPeopleRecords implements PeopleRecords {
   @Override
   public void changeWorkshop(Workshop workshop) {
     rows.find(WorkshopEntity.class, workshop.id()).take(workshop);
+  }
+
+  @Override
+  public void hold(UUID workshop) {
+    rows.find(WorkshopEntity.class, workshop, LockModeType.PESSIMISTIC_WRITE);
   }
 
   @Override

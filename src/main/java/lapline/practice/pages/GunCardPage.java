@@ -2,6 +2,7 @@ package lapline.practice.pages;
 
 import jakarta.enterprise.context.RequestScoped;
 import jakarta.faces.annotation.ManagedProperty;
+import jakarta.faces.context.FacesContext;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import java.util.HashMap;
@@ -51,6 +52,18 @@ public class GunCardPage {
       card = cards.find(signedIn.person(), EntryPage.uuid(cardId));
     }
     return card;
+  }
+
+  /** Whether there is anything to write on: also what was written on a card put away meanwhile. */
+  public boolean isWritable() {
+    return getCard() == null || getCard().inUse() || isSent();
+  }
+
+  private static boolean isSent() {
+    return FacesContext.getCurrentInstance()
+        .getExternalContext()
+        .getRequestParameterMap()
+        .containsKey("gun:save");
   }
 
   public String save() {

@@ -5,6 +5,7 @@ import jakarta.faces.annotation.ManagedProperty;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import java.util.List;
+import java.util.UUID;
 import lapline.pages.Errors;
 import lapline.people.NotFoundException;
 import lapline.people.Person;
@@ -23,6 +24,8 @@ import lapline.trade.measure.TargetRange;
 @Named
 @RequestScoped
 public class TargetPage {
+  private static final String COURSE = "course";
+
   @Inject private SignedIn signedIn;
   @Inject private PracticeTasks tasks;
   @Inject private ChangeTargets targets;
@@ -42,7 +45,12 @@ public class TargetPage {
   @ManagedProperty("#{param.asking}")
   private String askingAlready;
 
+  @Inject
+  @ManagedProperty("#{param.seen}")
+  private String seen;
+
   private Boolean asking;
+  private boolean changedSince;
   private String target = "";
   private String sheet = "";
   private String reason = "";
@@ -71,7 +79,30 @@ public class TargetPage {
   /** The second step: yes, this is what we mean. */
   public String set() {
     asking = false;
-    return told(targets.run(person(), taskId, criterionId, target, sheet, reason)) ? saved() : null;
+    return told(targets.run(person(), taskId, criterionId, target, sheet, reason, seenAsSent()))
+        ? saved()
+        : null;
+  }
+
+  /**
+   * The workshop's own target that was looked at before anything was asked, or that the course's
+   * held.
+   */
+  public String getSeen() {
+    boolean first = seen == null || seen.isEmpty();
+    if (!first && !changedSince) {
+      return seen;
+    }
+    TargetOverride own = getOwn();
+    return own == null ? COURSE : own.id().toString();
+  }
+
+  private UUID seenAsSent() {
+    try {
+      return UUID.fromString(String.valueOf(seen));
+    } catch (IllegalArgumentException none) {
+      return null;
+    }
   }
 
   public void again() {
@@ -84,6 +115,7 @@ public class TargetPage {
   }
 
   private boolean told(List<FieldProblem> problems) {
+    changedSince = problems.stream().anyMatch(p -> p.key().startsWith(ChangeTargets.CHANGED_SINCE));
     problems.forEach(p -> errors.add(p.cell(), p.key(), p.args().toArray()));
     return problems.isEmpty();
   }

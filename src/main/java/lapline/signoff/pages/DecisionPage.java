@@ -4,6 +4,7 @@ import static java.util.stream.Collectors.joining;
 
 import jakarta.enterprise.context.RequestScoped;
 import jakarta.faces.annotation.ManagedProperty;
+import jakarta.faces.context.FacesContext;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import java.time.Clock;
@@ -15,11 +16,13 @@ import java.util.Optional;
 import java.util.UUID;
 import lapline.grading.GradingRecords;
 import lapline.pages.Errors;
+import lapline.pages.Messages;
 import lapline.people.NotFoundException;
 import lapline.people.PeopleRecords;
 import lapline.people.Person;
 import lapline.people.Role;
 import lapline.people.SignedIn;
+import lapline.people.pages.When;
 import lapline.practice.pages.NotYetWords;
 import lapline.signoff.ChangeSignOff;
 import lapline.signoff.DecideSkill;
@@ -42,6 +45,8 @@ public class DecisionPage {
   @Inject private GradingRecords gradings;
   @Inject private NotYetWords notYet;
   @Inject private Errors errors;
+  @Inject private Messages messages;
+  @Inject private When when;
   @Inject private Clock clock;
 
   @Inject
@@ -51,6 +56,10 @@ public class DecisionPage {
   @Inject
   @ManagedProperty("#{param.skill}")
   private String skill;
+
+  @Inject
+  @ManagedProperty("#{param.seen}")
+  private String seen;
 
   private String reason = "";
   private boolean forGood;
@@ -115,7 +124,12 @@ public class DecisionPage {
   /** Whether there is anything this person may do here. */
   public boolean isMine() {
     Steps may = getMay();
-    return may.decide() || may.suspend() || may.resume() || may.withdraw();
+    return may.decide()
+        || may.suspend()
+        || may.resume()
+        || may.withdraw()
+        || pressed("grant")
+        || pressed("not-yet");
   }
 
   /** Who looked at a panel at the bench. */
@@ -176,13 +190,56 @@ public class DecisionPage {
   }
 
   private String decide(boolean grant) {
-    List<String> refusals = decideSkill.run(signedIn.person(), uuid(), skill, grant, reason);
-    refusals.forEach(key -> errors.add(key.contains("reason") ? "reason" : null, key));
+    List<String> refusals =
+        decideSkill.run(signedIn.person(), uuid(), skill, grant, reason, seenAsSent());
+    refusals.forEach(this::tell);
     if (!refusals.isEmpty()) {
       return null;
     }
     errors.news(grant ? "signoff.decision.granted" : "signoff.decision.not-yet-done");
     return again();
+  }
+
+  private void tell(String key) {
+    if (key.equals(DecideSkill.DECIDED_SINCE)) {
+      steps = null;
+      evidence = null;
+      Step last = getSteps().get(getSteps().size() - 1);
+      errors.add(null, key, words(last));
+    } else {
+      errors.add(key.contains("reason") ? "reason" : null, key);
+    }
+  }
+
+  /** One step of the history in words. */
+  public String words(Step step) {
+    return messages.say(
+        "signoff.step",
+        when.time(step.at()),
+        messages.get("signoff.step." + step.kind()),
+        name(step.by()),
+        step.reason());
+  }
+
+  /** The last step that the page shows; empty for none. */
+  public String getSeen() {
+    return getSteps().isEmpty() ? "" : getSteps().get(getSteps().size() - 1).id().toString();
+  }
+
+  private UUID seenAsSent() {
+    try {
+      return UUID.fromString(String.valueOf(seen));
+    } catch (IllegalArgumentException none) {
+      return null;
+    }
+  }
+
+  /** Whether this button was pressed on a page made before somebody else decided. */
+  public boolean pressed(String button) {
+    return FacesContext.getCurrentInstance()
+        .getExternalContext()
+        .getRequestParameterMap()
+        .containsKey("decide:" + button);
   }
 
   /** Suspends, resumes or withdraws the sign-off. */

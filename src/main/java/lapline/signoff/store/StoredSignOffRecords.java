@@ -117,6 +117,9 @@ public class StoredSignOffRecords implements SignOffRecords {
 
   @Override
   public void hold(UUID person, String skill) {
+    // what was read before somebody else let go is read anew
+    rows.flush();
+    rows.clear();
     rows.find(
         StandingEntity.class,
         new StandingEntity.Key(person, skill),
