@@ -35,7 +35,15 @@ class ArchitectureTest {
           Map.entry(
               "grading",
               Set.of(
-                  "trade", "content", "pages", "people", "server", "lessons", "practice", "exams")),
+                  "trade",
+                  "judgement",
+                  "content",
+                  "pages",
+                  "people",
+                  "server",
+                  "lessons",
+                  "practice",
+                  "exams")),
           Map.entry(
               "signoff",
               Set.of(

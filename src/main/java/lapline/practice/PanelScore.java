@@ -60,6 +60,17 @@ public record PanelScore(
     public TargetRange target() {
       return criterion.target();
     }
+
+    /**
+     * Four standard uncertainties over the width of the target: 1 over the measurement capability
+     * index of JCGM 106:2012, 7.6.3. Empty where nothing was judged or the target has one limit.
+     */
+    public Optional<Double> uncertaintyShare() {
+      double width = target().most() - target().least();
+      return judged && Double.isFinite(width) && width > 0
+          ? Optional.of(4 * standardUncertainty / width)
+          : Optional.empty();
+    }
   }
 
   /** One value among several: {@code where} names it, such as coat 2, pass 3 or place 7. */

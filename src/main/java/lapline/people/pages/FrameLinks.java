@@ -26,6 +26,7 @@ public class FrameLinks {
           new Way("/teach/needs", "needs", Set.of(INSTRUCTOR)),
           new Way("/teach/cohort", "cohort", Set.of(INSTRUCTOR)),
           new Way("/teach/items", "items", Set.of(INSTRUCTOR)),
+          new Way("/teach/tasks", "tasks", Set.of(INSTRUCTOR)),
           new Way("/examine/decisions", "decisions", Set.of(EXAMINER)),
           new Way(
               "/shop/skills-board", "skills-board", Set.of(OWNER, INSTRUCTOR, REGISTRAR, EXAMINER)),

@@ -25,6 +25,9 @@ class VerdictEntity {
 
   Double conformance;
 
+  @Column(name = "uncertainty_share")
+  Double uncertaintyShare;
+
   /** Which panel, which criterion. */
   @Embeddable
   record Key(
@@ -37,6 +40,7 @@ class VerdictEntity {
     row.judged = result.judged();
     row.verdict = result.judged() ? result.verdict() : null;
     row.conformance = result.judged() ? result.conformance() : null;
+    row.uncertaintyShare = result.uncertaintyShare().orElse(null);
     return row;
   }
 }
