@@ -27,6 +27,7 @@ final class Benchmarks {
     Table table = new Table(System.out);
     table.machine();
     ScorerBenchmark.run(table);
+    StrokeBenchmark.run(table);
     BoardsBenchmark.run(table);
     for (int start = 1; start <= STARTS; start++) {
       try (FreshServer server = FreshServer.start(home, data, portOffset, false)) {

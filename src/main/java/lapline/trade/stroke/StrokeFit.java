@@ -15,7 +15,9 @@ import java.util.List;
  */
 final class StrokeFit {
   private static final int MOST_STEPS = 30;
-  private static final double SETTLED = 1e-4;
+  private static final double SETTLED = 1e-3;
+  private static final double FIRST_DAMPING = 1e-3;
+  private static final double MOST_DAMPING = 1e6;
   private static final double LEVEL_PRIOR = 1;
 
   private final StrokeModel model;
@@ -47,9 +49,15 @@ final class StrokeFit {
    */
   static StrokeFit of(
       StrokeModel model, List<FilmAt> readings, HandScatter scatter, double[] start, double level) {
-    StrokeFit fit = new StrokeFit(model, readings, scatter, start.clone(), level);
+    StrokeFit fit = at(model, readings, scatter, start, level);
     fit.run();
     return fit;
+  }
+
+  /** At the start, not yet run. */
+  static StrokeFit at(
+      StrokeModel model, List<FilmAt> readings, HandScatter scatter, double[] start, double level) {
+    return new StrokeFit(model, readings, scatter, start.clone(), level);
   }
 
   static double[] priors(StrokeModel model) {
@@ -70,23 +78,17 @@ final class StrokeFit {
   }
 
   private void run() {
-    take(parameters);
-    double damping = 1e-3;
-    for (int step = 0; step < MOST_STEPS; step++) {
-      double[] next = moved(damping);
-      double before = objective;
-      double[] kept = parameters;
-      double reached = objectiveAt(next);
-      if (reached <= before) {
-        take(next);
-        damping = Math.max(1e-9, damping / 10);
-        if (before - reached < SETTLED) {
-          break;
-        }
-      } else {
-        parameters = kept;
+    take(new Point(parameters));
+    double damping = FIRST_DAMPING;
+    for (int step = 0; step < MOST_STEPS && damping < MOST_DAMPING; step++) {
+      Point next = new Point(moved(damping));
+      double gained = objective - next.objective;
+      if (gained < 0) {
         damping *= 10;
-        if (damping > 1e6) {
+      } else {
+        take(next);
+        damping /= 10;
+        if (gained < SETTLED) {
           break;
         }
       }
@@ -94,36 +96,54 @@ final class StrokeFit {
     information = Triangle.of(normal(0));
   }
 
+  /** Film and slopes at one set of parameters; worked out together, since they share most of the work. */
+  private final class Point {
+    private final double[] at;
+    private final double[] white;
+    private final double[][] slopes;
+    private final double objective;
+
+    Point(double[] p) {
+      this.at = p;
+      StrokeModel.At film = model.at(p);
+      double[] off = new double[readings.size()];
+      this.slopes = new double[p.length][off.length];
+      for (int i = 0; i < off.length; i++) {
+        FilmAt reading = readings.get(i);
+        off[i] = reading.film() - film.film(reading.x(), reading.y());
+        for (int j = 0; j < p.length; j++) {
+          slopes[j][i] = film.slopes[j];
+        }
+      }
+      this.white = scatter.whitened(off);
+      this.objective = square(white) + fromPriors(p);
+    }
+  }
+
+  private void take(Point point) {
+    parameters = point.at;
+    residual = point.white;
+    columns = Arrays.stream(point.slopes).map(scatter::whitened).toArray(double[][]::new);
+    objective = point.objective;
+  }
+
   double objectiveAt(double[] p) {
+    return square(residualsAt(p));
+  }
+
+  /** Whitened readings less the film, then what each parameter's prior has against it. */
+  double[] residualsAt(double[] p) {
     StrokeModel.At at = model.at(p);
     double[] r = new double[readings.size()];
     for (int i = 0; i < r.length; i++) {
       FilmAt reading = readings.get(i);
       r[i] = reading.film() - at.film(reading.x(), reading.y());
     }
-    double[] white = scatter.whitened(r);
-    return square(white) + fromPriors(p);
-  }
-
-  private void take(double[] p) {
-    parameters = p;
-    StrokeModel.At at = model.at(p);
-    int n = readings.size();
-    double[] r = new double[n];
-    double[][] slopes = new double[p.length][n];
-    for (int i = 0; i < n; i++) {
-      FilmAt reading = readings.get(i);
-      r[i] = reading.film() - at.film(reading.x(), reading.y());
-      for (int j = 0; j < p.length; j++) {
-        slopes[j][i] = at.slopes[j];
-      }
+    double[] all = Arrays.copyOf(scatter.whitened(r), r.length + p.length);
+    for (int j = 0; j < p.length; j++) {
+      all[r.length + j] = (p[j] - priorMean[j]) / priorSd[j];
     }
-    residual = scatter.whitened(r);
-    for (int j = 0; j < slopes.length; j++) {
-      slopes[j] = scatter.whitened(slopes[j]);
-    }
-    columns = slopes;
-    objective = square(residual) + fromPriors(p);
+    return all;
   }
 
   private double fromPriors(double[] p) {
@@ -147,13 +167,18 @@ final class StrokeFit {
     return a;
   }
 
-  private double[] moved(double damping) {
+  /** Where the objective falls: nil at the best point unless a bound holds it. */
+  double[] downhill() {
     double[] downhill = new double[columns.length];
     for (int j = 0; j < downhill.length; j++) {
       downhill[j] =
           dot(columns[j], residual) - (parameters[j] - priorMean[j]) / (priorSd[j] * priorSd[j]);
     }
-    double[] by = Triangle.of(normal(damping)).solve(downhill);
+    return downhill;
+  }
+
+  private double[] moved(double damping) {
+    double[] by = Triangle.of(normal(damping)).solve(downhill());
     double[] next = parameters.clone();
     for (int j = 0; j < next.length; j++) {
       next[j] += by[j];
@@ -202,7 +227,7 @@ final class StrokeFit {
    * The same as the bulk of the readings shows it, so that a few strays do not hide behind each
    * other: from the median of the residuals' sizes, which is 0.6745 of a normal standard deviation.
    */
-  private double bulk() {
+  double bulk() {
     double[] sizes = Arrays.stream(residual).map(Math::abs).sorted().toArray();
     int n = sizes.length;
     double middle = (sizes[(n - 1) / 2] + sizes[n / 2]) / 2 / 0.6745;
@@ -221,47 +246,12 @@ final class StrokeFit {
     return uncertaintyOf(one);
   }
 
-  /**
-   * What one column more would bring, to first order: exact where it enters the film linearly.
-   *
-   * @param column whitened slope of the film by the new parameter, at 0
-   * @param usual standard deviation of its prior
-   */
-  Gain gain(double[] column, double usual) {
-    double[] shared = new double[columns.length];
-    double[] downhill = new double[columns.length];
-    for (int j = 0; j < shared.length; j++) {
-      shared[j] = dot(columns[j], column);
-      downhill[j] =
-          dot(columns[j], residual) - (parameters[j] - priorMean[j]) / (priorSd[j] * priorSd[j]);
-    }
-    double[] v = information.below(shared);
-    double own = square(column) + 1 / (usual * usual) - square(v);
-    double pull = dot(column, residual) - dot(v, information.below(downhill));
-    double value = pull / own;
-    double less = pull * value;
-    double chi = square(residual);
-    double narrowing = -0.5 * Math.log(own * usual * usual);
-    return new Gain(
-        value,
-        likelihood(Math.max(0, chi - less)) - likelihood(chi) + narrowing,
-        0.5 * less / bulk() + narrowing);
-  }
-
   /** ln, with the scatter as large as the residuals show, where that is more than was stated. */
-  private double likelihood(double chiSquared) {
+  double likelihood(double chiSquared) {
     int n = readings.size();
     double scale = Math.max(1, chiSquared / n);
     return -0.5 * (n * Math.log(scale) + chiSquared / scale);
   }
-
-  /**
-   * @param value the likeliest value of the new parameter
-   * @param evidence ln of how much better the readings are foretold with it than without, each with
-   *     the scatter that it leaves
-   * @param inBulk the same with the scatter that the bulk of the readings shows without it
-   */
-  record Gain(double value, double evidence, double inBulk) {}
 
   /** ln of how well the readings are foretold, up to a constant that all rivals for them share. */
   double logEvidence() {

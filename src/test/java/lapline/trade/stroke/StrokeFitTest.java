@@ -82,7 +82,7 @@ class StrokeFitTest {
     for (Departure one : List.of(new Departure.Along(), new Departure.Across())) {
       StrokeFit without = fit();
       StrokeFit with = fit(one);
-      StrokeFit.Gain gain = without.gain(scatter.whitened(slopes(without, one)), one.usual());
+      Gain gain = Gain.of(without, scatter.whitened(slopes(without, one)), one.usual());
       int last = with.parameters().length - 1;
       assertThat(gain.value()).isCloseTo(with.parameters()[last], within(0.01));
       assertThat(gain.evidence())

@@ -1,0 +1,149 @@
+package lapline.trade.stroke;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.DoubleStream;
+
+/** Fits of one panel with this or that departure in, strays set aside. Not for several threads. */
+final class PanelFits {
+  /** A leaning fan's middle lies this share of its width to the heavy side, for a lean of 0.4. */
+  private static final double LEAN_MOVES = 0.04;
+
+  private static final double LEAN = 0.4;
+
+  private final PassPlan plan;
+  private final List<FilmAt> readings;
+  private final double mean;
+  private final List<Integer> strays = new ArrayList<>();
+  private final Map<Known, StrokeFit> known = new HashMap<>();
+
+  /** What a fit depends on, departures in their order; strays only grow in number. */
+  private record Known(List<Departure> departures, int strays) {}
+
+  PanelFits(PassPlan plan, List<FilmAt> readings) {
+    this.plan = plan;
+    this.readings = List.copyOf(readings);
+    this.mean = readings.stream().mapToDouble(FilmAt::film).average().orElseThrow();
+  }
+
+  List<FilmAt> readings() {
+    return readings;
+  }
+
+  /** Of all readings, metres. */
+  double mean() {
+    return mean;
+  }
+
+  List<Integer> strays() {
+    return List.copyOf(strays);
+  }
+
+  /** From now on this reading counts next to nothing. */
+  void setAside(int stray) {
+    strays.add(stray);
+  }
+
+  /** The likeliest of all that the search finds. */
+  StrokeFit searched(List<Departure> departures) {
+    return known.computeIfAbsent(
+        new Known(List.copyOf(departures), strays.size()),
+        k -> {
+          StrokeModel model = new StrokeModel(plan, departures);
+          StrokeModel bare = new StrokeModel(plan, List.of());
+          return FirstGuess.of(bare, used(), Math.log(mean)).stream()
+              .map(p -> fitted(model, Arrays.copyOf(p, model.parameters()), 2))
+              .max(Comparator.comparingDouble(StrokeFit::logEvidence))
+              .orElseThrow();
+        });
+  }
+
+  /** The same with the strays as they are now. */
+  StrokeFit again(StrokeFit before) {
+    return fitted(before.model(), before.parameters(), 1);
+  }
+
+  /** With one departure more. */
+  StrokeFit with(StrokeFit before, Departure one) {
+    StrokeModel wider = wider(before.model(), one);
+    return one instanceof Departure.Tilt
+        ? leaning(before, wider)
+        : fitted(wider, Arrays.copyOf(before.parameters(), wider.parameters()), 1);
+  }
+
+  private StrokeModel wider(StrokeModel model, Departure one) {
+    List<Departure> departures = new ArrayList<>(model.departures());
+    departures.add(one);
+    return new StrokeModel(plan, departures);
+  }
+
+  /**
+   * A heeled gun moves the middle of each pass as well, so that the readings without it are fitted by
+   * passes that lie elsewhere, and a small step from there does not find it.
+   */
+  private StrokeFit leaning(StrokeFit without, StrokeModel wider) {
+    return DoubleStream.of(-LEAN, LEAN)
+        .mapToObj(lean -> fitted(wider, leaning(without, wider, lean), 1))
+        .max(Comparator.comparingDouble(StrokeFit::logEvidence))
+        .orElseThrow();
+  }
+
+  private double[] leaning(StrokeFit without, StrokeModel model, double lean) {
+    double[] start = Arrays.copyOf(without.parameters(), model.parameters());
+    start[StrokeModel.FAN] = 0;
+    start[StrokeModel.SHAPE] = 0;
+    for (int c = 0; c < plan.coats().size(); c++) {
+      start[StrokeModel.SHIFT + c] -= lean / LEAN * LEAN_MOVES * plan.fanWidth().value();
+    }
+    start[model.parameters() - 1] = lean;
+    return start;
+  }
+
+  /** Highest less lowest of what a fan that leans this much would do to the film at the places. */
+  double seenOfLean(StrokeFit without, double lean) {
+    StrokeModel model = wider(without.model(), new Departure.Tilt());
+    return seenOfLast(model, leaning(without, model, lean));
+  }
+
+  /** Highest less lowest of what the last parameter does to the film at the places. */
+  double seenOfLast(StrokeModel model, double[] parameters) {
+    double[] none = parameters.clone();
+    none[none.length - 1] = 0;
+    StrokeModel.At with = model.at(parameters);
+    StrokeModel.At without = model.at(none);
+    return spread(
+        readings.stream()
+            .mapToDouble(r -> with.film(r.x(), r.y()) - without.film(r.x(), r.y()))
+            .toArray());
+  }
+
+  static double spread(double[] values) {
+    return Arrays.stream(values).max().orElse(0) - Arrays.stream(values).min().orElse(0);
+  }
+
+  /** The scatter goes by where the passes lie, and that by the fit. */
+  private StrokeFit fitted(StrokeModel model, double[] start, int rounds) {
+    List<FilmAt> used = used();
+    StrokeFit result = null;
+    double[] p = start;
+    for (int round = 0; round < rounds; round++) {
+      HandScatter scatter = HandScatter.about(model, p, used);
+      result = StrokeFit.of(model, used, scatter, p, Math.log(mean));
+      p = result.parameters();
+    }
+    return result;
+  }
+
+  private List<FilmAt> used() {
+    List<FilmAt> used = new ArrayList<>(readings);
+    for (int i : strays) {
+      FilmAt r = used.get(i);
+      used.set(i, new FilmAt(r.x(), r.y(), r.film(), mean));
+    }
+    return used;
+  }
+}
