@@ -5,8 +5,9 @@ import java.lang.management.ThreadMXBean;
 import lapline.trade.stroke.TimedReading;
 
 /**
- * What the film of 108 places says about the stroke, in processor time. References: one fit of it, and
- * the same fit by a general-purpose optimiser without our slopes, which must not end at a better point.
+ * What the film of 108 places says about the stroke, in processor time. References: one fit of it,
+ * and the same fit by a general-purpose optimiser without our slopes, which must not end at a
+ * better point.
  */
 final class StrokeBenchmark {
   private static final int WARM = 60;

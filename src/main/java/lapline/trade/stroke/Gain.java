@@ -4,11 +4,12 @@ import static lapline.trade.stroke.StrokeFit.dot;
 import static lapline.trade.stroke.StrokeFit.square;
 
 /**
- * What one parameter more would bring to a fit, to first order: exact where it enters the film linearly.
+ * What one parameter more would bring to a fit, to first order: exact where it enters the film
+ * linearly.
  *
  * @param value the likeliest value of the new parameter
- * @param evidence ln of how much better the readings are foretold with it than without, each with the
- *     scatter that it leaves
+ * @param evidence ln of how much better the readings are foretold with it than without, each with
+ *     the scatter that it leaves
  * @param inBulk the same with the scatter that the bulk of the readings shows without it
  */
 record Gain(double value, double evidence, double inBulk) {
@@ -25,8 +26,7 @@ record Gain(double value, double evidence, double inBulk) {
     }
     double[] v = fit.information().below(shared);
     double own = square(column) + 1 / (usual * usual) - square(v);
-    double pull =
-        dot(column, fit.residual()) - dot(v, fit.information().below(fit.downhill()));
+    double pull = dot(column, fit.residual()) - dot(v, fit.information().below(fit.downhill()));
     double value = pull / own;
     double less = pull * value;
     double chi = square(fit.residual());

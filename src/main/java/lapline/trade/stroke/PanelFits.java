@@ -82,8 +82,8 @@ final class PanelFits {
   }
 
   /**
-   * A heeled gun moves the middle of each pass as well, so that the readings without it are fitted by
-   * passes that lie elsewhere, and a small step from there does not find it.
+   * A heeled gun moves the middle of each pass as well, so that the readings without it are fitted
+   * by passes that lie elsewhere, and a small step from there does not find it.
    */
   private StrokeFit leaning(StrokeFit without, StrokeModel wider) {
     return DoubleStream.of(-LEAN, LEAN)

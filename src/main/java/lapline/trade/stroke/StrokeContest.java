@@ -18,10 +18,15 @@ import java.util.Optional;
  * fitted, to first order about the fit; a heeled gun, which also moves every pass, is fitted.
  */
 final class StrokeContest {
-  /** Chosen by simulation: of even panels at most 5 in 100 show a fault, see StrokeReadingProperties. */
+  /**
+   * Chosen by simulation: of even panels at most 5 in 100 show a fault, see
+   * StrokeReadingProperties.
+   */
   static final double CHANCE = 0.2;
 
-  /** Smaller effects, highest less lowest film at the places as a share of the mean, are no fault. */
+  /**
+   * Smaller effects, highest less lowest film at the places as a share of the mean, are no fault.
+   */
   static final double MATERIAL = 0.08;
 
   /** How far off a stray reading is, as a share of the mean film. */
@@ -31,7 +36,10 @@ final class StrokeContest {
   private static final int READINGS_A_STRAY = 8;
   private static final int MOST_FAULTS = 3;
 
-  /** A departure whose likeliest value lies further beyond its bounds than this is not what happened. */
+  /**
+   * A departure whose likeliest value lies further beyond its bounds than this is not what
+   * happened.
+   */
   private static final double BEYOND_BOUNDS = 1.5;
 
   /** Where a fan that leans as far as this cannot be seen, none is looked for. */
@@ -80,7 +88,10 @@ final class StrokeContest {
     return fits.strays();
   }
 
-  /** For each fault that came in and holds with the others in: it against what could be in its place. */
+  /**
+   * For each fault that came in and holds with the others in: it against what could be in its
+   * place.
+   */
   Map<Departure, Round> verdicts() {
     Map<Departure, Round> verdicts = new LinkedHashMap<>();
     for (Departure one : in) {

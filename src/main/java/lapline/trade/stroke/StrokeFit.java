@@ -96,7 +96,10 @@ final class StrokeFit {
     information = Triangle.of(normal(0));
   }
 
-  /** Film and slopes at one set of parameters; worked out together, since they share most of the work. */
+  /**
+   * Film and slopes at one set of parameters; worked out together, since they share most of the
+   * work.
+   */
   private final class Point {
     private final double[] at;
     private final double[] white;

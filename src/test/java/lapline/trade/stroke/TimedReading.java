@@ -7,9 +7,9 @@ import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresProblem;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOptimizer;
 
 /**
- * A panel of 108 places under two coats of an arcing hand, for the benchmarks: all that is read from it;
- * one fit of its passes and its arc; and the same fit by a general-purpose optimiser (Levenberg–Marquardt
- * of Hipparchus 4.0.3) with slopes taken by differences.
+ * A panel of 108 places under two coats of an arcing hand, for the benchmarks: all that is read
+ * from it; one fit of its passes and its arc; and the same fit by a general-purpose optimiser
+ * (Levenberg–Marquardt of Hipparchus 4.0.3) with slopes taken by differences.
  */
 public final class TimedReading {
   private static final int PLACES = 108;
