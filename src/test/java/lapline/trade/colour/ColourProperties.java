@@ -3,6 +3,7 @@ package lapline.trade.colour;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Map;
 import java.util.Random;
 import java.util.random.RandomGenerator;
 import java.util.stream.LongStream;
@@ -109,5 +110,37 @@ class ColourProperties {
       before = now;
     }
     assertThat(sureness.within(20)).isCloseTo(1, within(1e-6));
+  }
+
+  /** A move's amount ± 2 u holds the true step of the face, read at two angles. */
+  @ParameterizedTest(name = "seed {0}")
+  @MethodSource("threeSeeds")
+  void a_move_lies_in_its_interval_as_often_as_it_says(long seed) {
+    RandomGenerator chance = new Random(seed);
+    ReaderError one = new ReaderError(0.3, 0.2);
+    Lab card = new Lab(80, 5, -10);
+    Lab panel = new Lab(84, 5, -10);
+    int held = 0;
+
+    for (int i = 0; i < PANELS; i++) {
+      AngleSet cardRead = face(read(card, one, chance), read(card, one, chance));
+      AngleSet panelRead = face(read(panel, one, chance), read(panel, one, chance));
+      ColourMove lighter =
+          ColourMove.from(cardRead, panelRead, one.and(one)).stream()
+              .filter(m -> m.direction() == ColourMove.Direction.LIGHTER)
+              .findFirst()
+              .orElseThrow();
+      held += Math.abs(lighter.amount() - 4) <= 2 * lighter.uncertainty() ? 1 : 0;
+    }
+
+    assertThat((double) held / PANELS).isBetween(0.94, 0.96);
+  }
+
+  static LongStream threeSeeds() {
+    return LongStream.range(1, 4);
+  }
+
+  private static AngleSet face(Lab at15, Lab at25) {
+    return new AngleSet(White.D65_10, Map.of(AspecularAngle.A15, at15, AspecularAngle.A25, at25));
   }
 }

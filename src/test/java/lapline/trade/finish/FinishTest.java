@@ -25,6 +25,14 @@ class FinishTest {
   }
 
   @Test
+  void each_angle_is_what_it_is_called() {
+    for (GlossAngle angle : GlossAngle.values()) {
+      assertThat(angle.name()).isEqualTo("DEGREES_" + angle.degrees());
+      assertThat(Math.toDegrees(angle.radians())).isCloseTo(angle.degrees(), within(1e-12));
+    }
+  }
+
+  @Test
   void the_largest_jump_in_numbers_is_named() {
     SandingSequence sanding = SandingSequence.ofGrades(List.of(240.0, 320.0, 400.0, 600.0));
 
