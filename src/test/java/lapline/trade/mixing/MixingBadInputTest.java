@@ -233,7 +233,7 @@ class MixingBadInputTest {
     isTaken(v -> new Voc(1, v, v, 1, v, v), 0);
     isTaken(v -> Voc.ofStages(v, List.of(v), v), 0);
     isTaken(v -> new ReducerBand("slow", 10, 20, v), 0, 2);
-    isTaken(v -> card(band(-40, v)), 250);
+    isTaken(v -> card(band(-40, v)), -39.5, 250);
     isTaken(v -> need(v, 1e-9, 1, v), 0);
     isTaken(p -> WEIGHED.afterOverPour(1, 0, p), WEIGHED.masses(1).get(0));
     isTaken(a -> MixError.of(FOUR_ONE, List.of(ONE, Estimate.of(a, 0))), 0);

@@ -42,6 +42,14 @@ class MixingTest {
   }
 
   @Test
+  void the_first_part_may_be_the_one_that_strays_most() {
+    MixError error =
+        MixError.of(MixRatio.of(1, 4), List.of(Estimate.of(130, 1), Estimate.of(400, 1)));
+
+    assertThat(error.worstPart()).isZero();
+  }
+
+  @Test
   void a_mix_poured_right_strays_by_nothing() {
     MixError error =
         MixError.of(
