@@ -96,9 +96,13 @@ public class MarkAnew {
     String reason = effect.leavesOut() ? reason(by, unit, item) : "";
     for (MarkingEffect.Change change : effect.papers()) {
       papers.keep(anew(by, item, effect.leavesOut(), reason, change));
-      UUID person = change.sitting().person();
-      advances.tell(new LearnerAdvanced(person, by.workshop(), unit));
     }
+    // where a learner stands hangs on what they passed, not on their marks
+    effect.papers().stream()
+        .filter(c -> c.passes() || c.falls())
+        .map(c -> c.sitting().person())
+        .distinct()
+        .forEach(person -> advances.tell(new LearnerAdvanced(person, by.workshop(), unit)));
     return Outcome.DONE;
   }
 

@@ -145,6 +145,7 @@ class MarkAnewTest {
     setAside();
     anew.run(instructor, UNIT, ITEM, effect().seal());
     assertThat(outcome(paper).score()).isEqualTo(6 / 7.0);
+    assertThat(told).as("still passed: they stand where they stood").isEmpty();
     aside.bringBack(instructor, UNIT, ITEM);
     assertThat(effect().leavesOut()).isFalse();
 
