@@ -29,7 +29,7 @@ public record CriterionStudied(Criterion criterion, Verdicts verdicts) {
     OFTEN_DOUBTFUL,
     /** More panels leave it open than not. */
     SELDOM_READ,
-    /** Nearly every panel meets it: it tells nobody apart. */
+    /** Nearly every panel meets it: no fault where it guards something, else it tells little. */
     ALWAYS_MET,
     TOO_FEW,
     GOOD
@@ -62,7 +62,10 @@ public record CriterionStudied(Criterion criterion, Verdicts verdicts) {
 
   /** Whether somebody should look at it. */
   public boolean needsALook() {
-    return worth() != Worth.GOOD && worth() != Worth.TOO_FEW;
+    return switch (worth()) {
+      case OUT_OF_REACH, TOO_COARSE, OFTEN_DOUBTFUL, SELDOM_READ -> true;
+      case ALWAYS_MET, TOO_FEW, GOOD -> false;
+    };
   }
 
   /**

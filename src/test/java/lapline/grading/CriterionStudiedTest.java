@@ -37,10 +37,12 @@ class CriterionStudiedTest {
   }
 
   @Test
-  void a_target_that_hardly_any_or_nearly_all_meet_asks_for_a_look() {
+  void a_target_that_hardly_any_or_nearly_all_meet_is_told() {
     assertThat(of(1, 0, 19, 0).worth()).isEqualTo(Worth.OUT_OF_REACH);
     assertThat(of(2, 0, 18, 0).worth()).isEqualTo(Worth.GOOD);
     assertThat(of(19, 0, 1, 0).worth()).isEqualTo(Worth.ALWAYS_MET);
+    assertThat(of(19, 0, 1, 0).needsALook()).as("it may guard something").isFalse();
+    assertThat(of(1, 0, 19, 0).needsALook()).isTrue();
     assertThat(of(18, 1, 1, 0).worth()).isEqualTo(Worth.GOOD);
   }
 

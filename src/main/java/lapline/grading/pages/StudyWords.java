@@ -24,6 +24,13 @@ public class StudyWords {
         : messages.say("study.share.many", (double) some / of, of);
   }
 
+  /** The same where how many there are stands beside it: 63 %. */
+  public String part(long some, long of) {
+    return of < CriterionStudied.ENOUGH
+        ? share(some, of)
+        : messages.say("study.share.part", (double) some / of);
+  }
+
   public String worth(CriterionStudied studied) {
     return messages.say("study.worth." + studied.worth(), CriterionStudied.ENOUGH);
   }

@@ -81,6 +81,9 @@ public class TaskPage {
   }
 
   private String say(CohensKappa k) {
+    if (k.standardError() == 0) {
+      return messages.say("study.agree.full", k.observed(), k.cases(), k.kappa());
+    }
     String said =
         messages.say("study.agree.say", k.observed(), k.cases(), k.kappa(), k.least(), k.most());
     return k.cases() < MANY ? said + " " + messages.say("study.agree.rough", MANY) : said;
