@@ -16,7 +16,8 @@ public final class DryingRule {
 
   /**
    * Cure of a two-pack film: ten degrees more halve it, as they do the pot life. Common rule, no
-   * standard; holds for some 10 K either side, and not below the least temperature of the sheet.
+   * standard; the farther from the sheet's temperature the less it is worth, and nothing below the
+   * least temperature that the sheet allows.
    *
    * @param known time by the sheet
    * @param at panel temperature that it is given for, °C, −20 to 150

@@ -8,7 +8,7 @@ import lapline.trade.measure.Valid;
  * schemes run in opposite directions: 0 is the best of one and the worst of the other.
  *
  * <p>Source: ISO 2409:2020 and ASTM D3359 method B (areas seen, spacings from memory). A class is a
- * judgement of an area by eye, good to one class between people who practise it.
+ * judgement of an area by eye.
  *
  * @param scheme whose number it is
  * @param number 0 to 5

@@ -8,7 +8,8 @@ import lapline.trade.measure.Valid;
 
 /**
  * A volume mix poured on a scale, through the densities of its parts: m = V ρ. As exact as the
- * densities, which sheets give for 20 °C; solvents lose about 0.1 % for each degree more.
+ * densities, which sheets give for 20 °C; an organic solvent expands by about 0.1 % for each degree
+ * (handbooks, from memory).
  *
  * @param ratio by volume
  * @param densities kg/m³ (g/L), one for each part, more than 0

@@ -9,7 +9,7 @@ import lapline.trade.measure.Valid;
 
 /**
  * Parts of a ready-to-spray mix by volume, such as 4 : 1 : 1 of clear, hardener and reducer; as
- * many parts as the sheet has. Volumes are taken to add up, which solvents do within about 1 %.
+ * many parts as the sheet has. Volumes are taken to add up, as data sheets take them.
  *
  * @param parts at least one, each more than 0, of any one unit of volume
  */

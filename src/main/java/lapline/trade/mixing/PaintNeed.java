@@ -12,8 +12,8 @@ import lapline.trade.measure.Valid;
  * How much ready-to-spray mix an area takes at a dry film, through what misses the panel.
  *
  * <p>V = A · DFT / (VS · TE · (1 − waste)): conservation of the solids' volume. The uncertainty is
- * to first order, and as good as that of the transfer efficiency, which is rarely known within a
- * tenth; film counts all coats together.
+ * to first order, and as good as that of the transfer efficiency, as a rule the least known of
+ * them; film counts all coats together.
  *
  * @param area to be coated, m², 0 or more
  * @param dryFilm of all coats together, metres, more than 0
