@@ -1,10 +1,10 @@
 package lapline.trade.hiding;
 
 import java.util.List;
+import java.util.stream.Stream;
 import lapline.trade.measure.Estimate;
 import lapline.trade.measure.Gum;
 import lapline.trade.measure.Gum.Part;
-import lapline.trade.measure.MeasureException;
 import lapline.trade.measure.Valid;
 
 /**
@@ -13,14 +13,12 @@ import lapline.trade.measure.Valid;
  * <p>What is missing to full hiding, 1 − C, falls by nearly the same factor with each like coat (by
  * Kubelka and Munk the light through the film and back falls so), hence ln(1 − C) is taken as
  * straight from coat to coat. The crossing is interpolated between the last coat below the mark and
- * the next; where the mark was not reached, the last two are drawn on by at most one coat.
- * Uncertainty to first order. Accuracy of the interpolation against the closed form: within 0.03 of
- * a coat where four or more coats hide, 0.1 where two do.
+ * the next; where the mark was not reached, the last two are drawn on by at most one coat. Its
+ * uncertainty is to first order; probabilities and intervals come from {@link ContrastCurve}.
+ * Accuracy of the interpolation against the closed form: within 0.03 of a coat where four or more
+ * coats hide, 0.1 where two do.
  */
 public final class ContrastByCoat {
-  /** Nothing nearer to full hiding can be told from it. */
-  private static final double LEAST_MISSING = 1e-3;
-
   private ContrastByCoat() {}
 
   /**
@@ -33,17 +31,16 @@ public final class ContrastByCoat {
   }
 
   /**
+   * To any mark, from a card whose bare contrast was read too.
+   *
    * @param bareCard contrast ratio before the first coat, 0 to below the mark
-   * @param mark contrast that counts as hiding, more than 0, below 0.999
+   * @param afterEachCoat contrast ratio after coat 1, 2, …; 0 or more, at least one coat
+   * @param mark contrast that counts as hiding, 0.01 to 0.999
    */
   public static CoatsToHiding coatsToHiding(
       Estimate bareCard, List<Estimate> afterEachCoat, double mark) {
-    Valid.between("mark", mark, 0.01, 1 - LEAST_MISSING);
+    ContrastCurve curve = curve(bareCard, afterEachCoat, mark);
     Valid.between("bareCard", bareCard.value(), 0, Math.nextDown(mark));
-    if (afterEachCoat.isEmpty()) {
-      throw new MeasureException("coats looked at", 0, "1 or more");
-    }
-    afterEachCoat.forEach(c -> Valid.notNegative("contrast", c.value()));
     int last = afterEachCoat.size();
     int below = lastBelow(afterEachCoat, mark);
     int from = Math.min(below, last - 1);
@@ -53,7 +50,11 @@ public final class ContrastByCoat {
     if (!rising || crossing(from, left, right, mark).value() > last + 1) {
       return new CoatsToHiding.StillShowing(last);
     }
-    return new CoatsToHiding.Crossed(crossing(from, left, right, mark));
+    return new CoatsToHiding.Crossed(crossing(from, left, right, mark), curve);
+  }
+
+  private static ContrastCurve curve(Estimate bareCard, List<Estimate> afterEach, double mark) {
+    return new ContrastCurve(Stream.concat(Stream.of(bareCard), afterEach.stream()).toList(), mark);
   }
 
   /** Number of the last coat below the mark; 0 for the bare card. */
@@ -79,6 +80,6 @@ public final class ContrastByCoat {
   }
 
   private static double missing(Estimate contrast) {
-    return Math.max(LEAST_MISSING, 1 - contrast.value());
+    return ContrastCurve.missing(contrast.value());
   }
 }

@@ -21,7 +21,14 @@ public record KubelkaMunk(double reflectivity) {
     Valid.share("reflectivity", reflectivity);
   }
 
-  /** The paint of one film read over black and over another backing. */
+  /**
+   * The paint of one film read over black and over another backing.
+   *
+   * @param overBlack reflectance over ideal black, more than 0, at most 1
+   * @param overBacking reflectance over the backing, at least that over black, at most 1
+   * @param backing its own reflectance, more than 0, at most 1
+   * @throws MeasureException for readings that no one film can give
+   */
   public static KubelkaMunk ofPair(double overBlack, double overBacking, double backing) {
     Valid.share("overBlack", overBlack);
     Valid.share("overBacking", overBacking);
@@ -79,7 +86,11 @@ public record KubelkaMunk(double reflectivity) {
     return (1 - backing * (a() - coth)) / (a() - backing + coth);
   }
 
-  /** Share of light that the film lets through, for one way. */
+  /**
+   * Share of light that the film lets through, for one way; 1 for no film, 0 for a thick one.
+   *
+   * @param sx scattering times film, 0 or more
+   */
   public double transmittance(double sx) {
     Valid.notNegative("sx", sx);
     return b() == 0 ? 1 / (1 + sx) : b() / (a() * Math.sinh(b() * sx) + b() * Math.cosh(b() * sx));
@@ -101,7 +112,12 @@ public record KubelkaMunk(double reflectivity) {
     return Math.log((coth + 1) / (coth - 1)) / (2 * b());
   }
 
-  /** Contrast over black and a white backing; 0 for no film, towards 1 for a thick one. */
+  /**
+   * Contrast over black and a white backing; 0 for no film, towards 1 for a thick one.
+   *
+   * @param white reflectance of the white, more than 0, at most 1
+   * @param sx scattering times film, 0 or more
+   */
   public double contrast(double white, double sx) {
     return overBlack(sx) / over(Valid.share("white", white), sx);
   }
@@ -125,6 +141,7 @@ public record KubelkaMunk(double reflectivity) {
    * Whole coats to hiding.
    *
    * @param sxPerCoat scattering times dry film of one coat, more than 0
+   * @param white reflectance of the white backing, more than 0, at most 1
    */
   public int coatsToHiding(double sxPerCoat, double white) {
     Valid.positive("sxPerCoat", sxPerCoat);

@@ -10,6 +10,8 @@ public final class SquaresSeen {
   private SquaresSeen() {}
 
   /**
+   * From all squares together.
+   *
    * @param afterEachCoat squares still seen after coat 1, 2, …; 0 or more each, at least one coat.
    *     A card that comes through again later counts as seen until then.
    */
@@ -26,6 +28,8 @@ public final class SquaresSeen {
   }
 
   /**
+   * From each square by itself; the slowest decides.
+   *
    * @param lastCoatSeen for each square the last coat through which it was seen, 0 for none
    * @param coats how many coats were looked at, 1 or more
    */
@@ -33,8 +37,9 @@ public final class SquaresSeen {
     if (lastCoatSeen.isEmpty()) {
       throw new MeasureException("squares", 0, "1 or more");
     }
+    Valid.positive("coats", coats);
     lastCoatSeen.forEach(c -> Valid.between("last coat seen", c, 0, coats));
-    return outcome(Collections.max(lastCoatSeen), (int) Valid.positive("coats", coats));
+    return outcome(Collections.max(lastCoatSeen), coats);
   }
 
   private static CoatsToHiding outcome(int lastSeen, int coats) {
