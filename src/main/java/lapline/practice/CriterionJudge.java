@@ -31,11 +31,11 @@ final class CriterionJudge {
 
   private CriterionJudge() {}
 
-  static Result judge(Criterion criterion, MeasuredPanel panel) {
+  static Result judge(Criterion criterion, MeasuredPanel panel, RecordGaps gaps) {
     Measured measured = criterion.measure(panel);
-    List<Cell> gaps = new RecordGaps(panel.task(), panel.entry()).of(criterion, measured);
-    if (!gaps.isEmpty()) {
-      return notJudged(criterion, gaps.stream().map(Cell::key).toList());
+    List<Cell> open = gaps.of(criterion, measured);
+    if (!open.isEmpty()) {
+      return notJudged(criterion, open.stream().map(Cell::key).toList());
     }
     if (measured instanceof Missing missing) {
       return notJudged(criterion, missing.measurands());

@@ -31,7 +31,10 @@ public record PanelEntry(SortedMap<Cell, Reading> readings) {
 
   /** All readings of a measurand, in order of coat, pass, place and step. */
   public List<Reading> of(String measurand) {
-    return readings.values().stream().filter(r -> r.cell().measurand().equals(measurand)).toList();
+    // cells are in order of their measurand, so its readings stand together
+    Cell first = Cell.panel(measurand);
+    Cell beyond = new Cell(measurand, Integer.MAX_VALUE, 0, 0, 0);
+    return List.copyOf(readings.subMap(first, beyond).values());
   }
 
   /** The readings of a measurand by place, for one coat (0 where it is not read by coat). */

@@ -33,7 +33,8 @@ public final class PanelScorer {
 
   /** The verdicts alone, without film and findings. */
   static List<Result> judge(MeasuredPanel panel) {
-    return panel.task().criteria().stream().map(c -> CriterionJudge.judge(c, panel)).toList();
+    RecordGaps gaps = new RecordGaps(panel.task(), panel.entry());
+    return panel.task().criteria().stream().map(c -> CriterionJudge.judge(c, panel, gaps)).toList();
   }
 
   /** Critical and not sure to be met, or without a reading that the task requires. */

@@ -2,8 +2,10 @@ package lapline.practice;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -16,7 +18,7 @@ import lapline.practice.quantity.MeasuredPanel;
 /**
  * What stands open on a panel's record though part of it was read: one dull place out of fourteen
  * says nothing of the other thirteen, and one coat nothing of the next. What was not read at all is
- * for the quantity itself to say.
+ * for the quantity itself to say. For one thread.
  */
 final class RecordGaps {
   private static final PanelEntry NOTHING = PanelEntry.of(List.of());
@@ -24,9 +26,16 @@ final class RecordGaps {
   private final PracticeTask task;
   private final PanelEntry entry;
 
+  /** Coats that were sprayed: those that anything was written down about, and as many as needed. */
+  private final int coats;
+
+  /** Criteria share their fields; a task has each of them once. */
+  private final Map<Field, List<Cell>> byField = new IdentityHashMap<>();
+
   RecordGaps(PracticeTask task, PanelEntry entry) {
     this.task = task;
     this.entry = entry;
+    this.coats = Math.max(task.coatsNeeded(), entry.coats());
   }
 
   /**
@@ -49,17 +58,16 @@ final class RecordGaps {
 
   /** The open places of a field; empty where it was not read at all. */
   List<Cell> of(Field field) {
-    List<Cell> read = entry.of(field.measurand()).stream().map(Reading::cell).toList();
-    return open(field, read, coat -> coat <= coats());
+    return byField.computeIfAbsent(field, this::found);
   }
 
-  /** Coats that were sprayed: those that anything was written down about, and as many as needed. */
-  private int coats() {
-    return Math.max(task.coatsNeeded(), entry.coats());
+  private List<Cell> found(Field field) {
+    List<Cell> read = entry.of(field.measurand()).stream().map(Reading::cell).toList();
+    return open(field, read, coat -> coat <= coats);
   }
 
   private Predicate<Integer> wanted(Criterion criterion) {
-    return criterion.judged() == Judged.LAST ? coat -> coat == coats() : coat -> coat <= coats();
+    return criterion.judged() == Judged.LAST ? coat -> coat == coats : coat -> coat <= coats;
   }
 
   /** The fields of the task from which a quantity is taken. */

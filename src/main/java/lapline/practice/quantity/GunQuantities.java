@@ -22,7 +22,10 @@ import lapline.trade.spray.StrokeSpeed;
 
 /** How the gun was held and moved: distance, its drift, speed, overlap. */
 final class GunQuantities {
-  private static final String DISTANCE = "distance-";
+  private static final String START = "distance-start";
+  private static final String MIDDLE = "distance-middle";
+  private static final String END = "distance-end";
+  private static final List<String> ALONG = List.of(START, MIDDLE, END);
 
   private GunQuantities() {}
 
@@ -36,7 +39,7 @@ final class GunQuantities {
       values.add(Value.of(pass, Gum.combine(sum / along.size(), parts)));
     }
     return values.isEmpty()
-        ? Missing.of(DISTANCE + "start", DISTANCE + "middle", DISTANCE + "end")
+        ? Missing.of(START, MIDDLE, END)
         : new Values(values, new Working("formula.distance-mean", "source.plain", List.of()));
   }
 
@@ -44,15 +47,15 @@ final class GunQuantities {
   static Measured distanceDrift(MeasuredPanel panel) {
     List<Value> values = new ArrayList<>();
     for (Cell pass : passes(panel.entry())) {
-      Optional<Estimate> start = at(panel.entry(), pass, "start");
-      Optional<Estimate> end = at(panel.entry(), pass, "end");
+      Optional<Estimate> start = at(panel.entry(), pass, START);
+      Optional<Estimate> end = at(panel.entry(), pass, END);
       if (start.isPresent() && end.isPresent()) {
-        Estimate middle = at(panel.entry(), pass, "middle").orElse(start.get());
+        Estimate middle = at(panel.entry(), pass, MIDDLE).orElse(start.get());
         values.add(Value.of(pass, GunDistance.along(start.get(), middle, end.get()).drift()));
       }
     }
     return values.isEmpty()
-        ? Missing.of(DISTANCE + "start", DISTANCE + "end")
+        ? Missing.of(START, END)
         : new Values(values, new Working("formula.distance-drift", "source.plain", List.of()));
   }
 
@@ -98,8 +101,8 @@ final class GunQuantities {
 
   /** Passes with at least one reading of the distance, in order. */
   private static List<Cell> passes(PanelEntry entry) {
-    return List.of("start", "middle", "end").stream()
-        .flatMap(where -> entry.of(DISTANCE + where).stream())
+    return ALONG.stream()
+        .flatMap(where -> entry.of(where).stream())
         .map(r -> Cell.pass("distance", r.cell().coat(), r.cell().pass()))
         .distinct()
         .sorted()
@@ -107,12 +110,10 @@ final class GunQuantities {
   }
 
   private static List<Estimate> along(PanelEntry entry, Cell pass) {
-    return List.of("start", "middle", "end").stream()
-        .flatMap(where -> at(entry, pass, where).stream())
-        .toList();
+    return ALONG.stream().flatMap(where -> at(entry, pass, where).stream()).toList();
   }
 
   private static Optional<Estimate> at(PanelEntry entry, Cell pass, String where) {
-    return entry.at(Cell.pass(DISTANCE + where, pass.coat(), pass.pass())).map(Recorded::estimate);
+    return entry.at(Cell.pass(where, pass.coat(), pass.pass())).map(Recorded::estimate);
   }
 }

@@ -10,6 +10,12 @@ package lapline.trade.colour;
  */
 public final class Ciede2000 {
   private static final double CHROMA_25_TO_7 = Math.pow(25, 7);
+  private static final double COS_30 = Hue.cosine(30);
+  private static final double SIN_30 = Hue.cosine(60);
+  private static final double COS_6 = Hue.cosine(6);
+  private static final double SIN_6 = Hue.cosine(84);
+  private static final double COS_63 = Hue.cosine(63);
+  private static final double SIN_63 = Hue.cosine(27);
 
   private Ciede2000() {}
 
@@ -20,11 +26,11 @@ public final class Ciede2000 {
 
   /** The difference taken apart into lightness, chroma and hue, each in steps as seen. */
   static Steps between(Lab first, Lab second) {
-    double stretch = stretch((first.chroma() + second.chroma()) / 2);
+    double stretch = stretch((length(first.a(), first.b()) + length(second.a(), second.b())) / 2);
     double a1 = stretch * first.a();
     double a2 = stretch * second.a();
-    double c1 = Math.hypot(a1, first.b());
-    double c2 = Math.hypot(a2, second.b());
+    double c1 = length(a1, first.b());
+    double c2 = length(a2, second.b());
     double h1 = Hue.degrees(a1, first.b());
     double h2 = Hue.degrees(a2, second.b());
     boolean grey = c1 * c2 == 0;
@@ -49,8 +55,14 @@ public final class Ciede2000 {
   }
 
   private static double saturation(double chroma) {
-    double seventh = Math.pow(chroma, 7);
+    double squared = chroma * chroma;
+    double seventh = squared * squared * squared * chroma;
     return Math.sqrt(seventh / (seventh + CHROMA_25_TO_7));
+  }
+
+  /** Of a size that colours have; {@link Math#hypot}, for any size, takes several times as long. */
+  private static double length(double a, double b) {
+    return Math.sqrt(a * a + b * b);
   }
 
   private static double turn(double degrees) {
@@ -93,12 +105,7 @@ public final class Ciede2000 {
 
     static Weights at(double lightness, double chroma, double hue) {
       double off = (lightness - 50) * (lightness - 50);
-      double t =
-          1
-              - 0.17 * Hue.cosine(hue - 30)
-              + 0.24 * Hue.cosine(2 * hue)
-              + 0.32 * Hue.cosine(3 * hue + 6)
-              - 0.20 * Hue.cosine(4 * hue - 63);
+      double t = hueTerm(Math.toRadians(hue));
       double fromBlue = (hue - 275) / 25;
       double twist = Math.toRadians(60 * Math.exp(-fromBlue * fromBlue));
       return new Weights(
@@ -106,6 +113,26 @@ public final class Ciede2000 {
           1 + 0.045 * chroma,
           1 + 0.015 * chroma * t,
           -Math.sin(twist) * 2 * saturation(chroma));
+    }
+
+    /**
+     * T = 1 − 0.17 cos(h − 30°) + 0.24 cos 2h + 0.32 cos(3h + 6°) − 0.20 cos(4h − 63°), its
+     * multiple angles from one sine and one cosine.
+     */
+    private static double hueTerm(double radians) {
+      double cos = Math.cos(radians);
+      double sin = Math.sin(radians);
+      double cos2 = cos * cos - sin * sin;
+      double sin2 = 2 * sin * cos;
+      double cos3 = cos2 * cos - sin2 * sin;
+      double sin3 = sin2 * cos + cos2 * sin;
+      double cos4 = cos2 * cos2 - sin2 * sin2;
+      double sin4 = 2 * sin2 * cos2;
+      return 1
+          - 0.17 * (cos * COS_30 + sin * SIN_30)
+          + 0.24 * cos2
+          + 0.32 * (cos3 * COS_6 - sin3 * SIN_6)
+          - 0.20 * (cos4 * COS_63 + sin4 * SIN_63);
     }
   }
 }

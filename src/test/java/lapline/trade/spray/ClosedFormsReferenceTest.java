@@ -110,7 +110,9 @@ class ClosedFormsReferenceTest {
           double spacing = 0.25 * (0.06 + 1.5 * chance.nextDouble());
           StrokePlan plan = new StrokePlan(paint, new Fan(0.2, 0.2), profile, 0.25, speed, spacing);
           double solids = paint.flow() * paint.transferEfficiency() * paint.volumeSolids();
-          assertThat(plan.dryFilm().mean() * speed * spacing / solids).isCloseTo(1, within(2e-6));
+          double mean = plan.dryFilm().mean();
+          assertThat(mean * speed * spacing / solids).isCloseTo(1, within(2e-6));
+          assertThat(paint.speedFor(mean, spacing) / speed).isCloseTo(1, within(2e-6));
         });
   }
 
