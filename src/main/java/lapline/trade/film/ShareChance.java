@@ -11,7 +11,7 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 final class ShareChance {
   private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
   private static final int NODES = 64;
-  private static final int SEARCHES = 28;
+  private static final int SEARCHES = 22;
   private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
   private final double count;

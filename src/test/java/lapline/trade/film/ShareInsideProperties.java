@@ -49,7 +49,7 @@ class ShareInsideProperties {
   }
 
   @ParameterizedTest
-  @CsvSource({"5, 57.5, 6", "5, 54.5, 2", "10, 53, 4", "15, 57.5, 3"})
+  @CsvSource({"5, 57.5, 6", "10, 53, 4", "15, 57.5, 3"})
   void an_interval_of_95_per_cent_holds_the_true_share_94_to_96_times_in_100(
       int count, double mean, double spread) {
     assertThat(held(count, mean * 1e-6, spread * 1e-6, CLEAR)).isBetween(0.94, 0.96);
