@@ -10,7 +10,7 @@ import lapline.pages.drawing.Paper;
 import lapline.pages.drawing.PdfPage;
 import lapline.people.Person;
 
-/** A drawing sent as a file to print. */
+/** Drawings sent as a file to print, a page each. */
 final class PrintedPage {
   private PrintedPage() {}
 
@@ -18,7 +18,15 @@ final class PrintedPage {
    * @param name of the file, without its ending
    */
   static Response of(Drawing page, String name) {
-    return Response.ok(PdfPage.of(page.title(), Locale.ENGLISH, List.of(page)))
+    return of(page.title(), List.of(page), name);
+  }
+
+  /**
+   * @param title of the whole
+   * @param name of the file, without its ending
+   */
+  static Response of(String title, List<Drawing> pages, String name) {
+    return Response.ok(PdfPage.of(title, Locale.ENGLISH, pages))
         .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + name + ".pdf\"")
         .build();
   }

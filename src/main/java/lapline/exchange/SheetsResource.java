@@ -33,6 +33,6 @@ public class SheetsResource {
   public Response sheet(@PathParam("id") UUID attempt, @QueryParam("paper") String paper) {
     Person by = signedIn.person();
     TaskSheet sheet = sheets.of(by, attempt, PrintedPage.address(here));
-    return PrintedPage.of(sheet.on(PrintedPage.paper(paper, by)), "task-sheet");
+    return PrintedPage.of(sheet.title(), sheet.on(PrintedPage.paper(paper, by)), "task-sheet");
   }
 }

@@ -7,21 +7,20 @@ import lapline.pages.drawing.Shape.Words;
 
 /** A column of a printed sheet that is written from the top down. */
 public final class SheetColumn {
+  /** 8 pt in millimetres, the least: read in a mask, at arm's length. */
+  public static final double EIGHT_POINTS = 8 * 25.4 / 72;
+
   private static final double TEXT = 2.9;
   private static final double LEADING = 1.25;
 
   private final double left;
-
-  /** 8 pt in millimetres: read in a mask, at arm's length. */
-  private static final double EIGHT_POINTS = 8 * 25.4 / 72;
-
   private final double width;
   private final double scale;
   private final List<Shape> shapes;
   private double y;
 
   /**
-   * @param scale of type and rows; 1 is the size that reads best
+   * @param scale of rows and type, which is never smaller than 8 pt
    */
   public SheetColumn(List<Shape> shapes, double left, double top, double width, double scale) {
     this.shapes = shapes;
@@ -54,7 +53,7 @@ public final class SheetColumn {
   }
 
   public double text() {
-    return TEXT * scale;
+    return Math.max(EIGHT_POINTS, TEXT * scale);
   }
 
   /** A height that grows and shrinks with the sheet's type. */
@@ -95,11 +94,11 @@ public final class SheetColumn {
     }
   }
 
-  /** Lines set off by a heavy bar: what may hurt, never in smaller type than 8 pt. */
+  /** Lines set off by a heavy bar: what may hurt. */
   public void cautions(List<String> items) {
     double top = y + high(0.6);
     for (String item : items) {
-      lines(item, left + 3, width - 3, Tone.INK, Math.max(text(), EIGHT_POINTS));
+      lines(item, left + 3, width - 3, Tone.INK);
       gap(0.5);
     }
     shapes.add(
@@ -107,10 +106,7 @@ public final class SheetColumn {
   }
 
   private void lines(String text, double x, double room, Tone tone) {
-    lines(text, x, room, tone, text());
-  }
-
-  private void lines(String text, double x, double room, Tone tone, double size) {
+    double size = text();
     List<String> lines = text.isBlank() ? new ArrayList<>() : TypeFace.wrap(text, size, room);
     for (String line : lines) {
       y += size * LEADING;

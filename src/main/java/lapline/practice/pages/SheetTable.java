@@ -14,7 +14,8 @@ import lapline.pages.drawing.TypeFace;
 /** Boxes to write readings in: one row for each thing read, one column for each time it is read. */
 final class SheetTable {
   private static final double LABEL = 46;
-  private static final double WIDEST = 17;
+  private static final double USUAL = 17;
+  private static final double BETWEEN_HEADS = 2;
   private static final double NARROWEST = 6.6;
 
   /** So many columns leave room to write three figures with a thick pencil. */
@@ -63,10 +64,11 @@ final class SheetTable {
       List<String> all =
           Collections.nCopies(some.size(), heads).stream().flatMap(List::stream).toList();
       List<Row> wide = rows.stream().map(r -> r.repeated(some.size())).toList();
-      titles(some, heads.size());
+      double group = wide(all) * heads.size();
+      titles(some, group);
       double top = sheet.y();
       part("", all, wide);
-      between(some.size(), heads.size(), top + sheet.high(HEAD));
+      between(some.size(), group, top + sheet.high(HEAD));
     }
   }
 
@@ -74,21 +76,23 @@ final class SheetTable {
     return rows.stream().map(r -> new Row(r.label(), r.open().subList(from, to))).toList();
   }
 
-  private double wide(int columns) {
-    return Math.min(WIDEST, (sheet.width() - LABEL) / columns);
+  /** As wide as a reading needs, or as the heads need, where there is room. */
+  private double wide(List<String> heads) {
+    double widest =
+        heads.stream().mapToDouble(h -> TypeFace.width(h, sheet.text())).max().orElse(0);
+    return Math.min(
+        Math.max(USUAL, widest + BETWEEN_HEADS), (sheet.width() - LABEL) / heads.size());
   }
 
-  private void titles(List<String> groups, int columns) {
+  private void titles(List<String> groups, double wide) {
     sheet.gap(HEAD * 0.8);
-    double wide = wide(groups.size() * columns) * columns;
     for (int i = 0; i < groups.size(); i++) {
       double x = sheet.left() + LABEL + wide * (i + 0.5);
-      sheet.add(Words.of(x, sheet.y(), sheet.text() * 0.92, Align.MIDDLE, groups.get(i)).strong());
+      sheet.add(Words.of(x, sheet.y(), sheet.text(), Align.MIDDLE, groups.get(i)).strong());
     }
   }
 
-  private void between(int groups, int columns, double top) {
-    double wide = wide(groups * columns) * columns;
+  private void between(int groups, double wide, double top) {
     for (int i = 1; i < groups; i++) {
       double x = sheet.left() + LABEL + wide * i;
       sheet.add(Shape.Line.of(x, top, x, sheet.y(), Pen.of(Tone.INK, 0.8)));
@@ -96,8 +100,8 @@ final class SheetTable {
   }
 
   private void part(String corner, List<String> heads, List<Row> rows) {
-    double wide = wide(heads.size());
-    double text = sheet.text() * 0.92;
+    double wide = wide(heads);
+    double text = sheet.text();
     sheet.gap(HEAD);
     sheet.add(
         Words.of(sheet.left(), sheet.y() - sheet.high(0.8), text, Align.START, corner)
@@ -112,22 +116,14 @@ final class SheetTable {
   }
 
   private void row(Row row, double wide) {
-    double high = sheet.high(ROW);
-    double size = sheet.text() * 0.95;
-    List<String> lines = TypeFace.wrap(row.label(), size, LABEL - 1.5);
-    if (lines.size() > 2) {
-      size = sheet.text() * 0.8;
-      lines = TypeFace.wrap(row.label(), size, LABEL - 1.5);
-    }
-    double first = sheet.y() + high / 2 + size * 0.35 - (lines.size() - 1) * size * 0.55;
-    for (int i = 0; i < lines.size(); i++) {
-      sheet.add(Words.of(sheet.left(), first + i * size * 1.1, size, Align.START, lines.get(i)));
-    }
+    List<String> lines = TypeFace.wrap(row.label(), sheet.text(), LABEL - 1.5);
+    double high = SheetLabel.high(sheet, lines, ROW);
+    SheetLabel.write(sheet, lines, sheet.left(), high);
     for (int i = 0; i < row.open().size(); i++) {
       double x = sheet.left() + LABEL + wide * i;
       Fill fill = row.open().get(i) ? Fill.NONE : Fill.flat(Tone.LINE);
       sheet.add(Shape.Surface.box(x, sheet.y(), wide, high, fill, Pen.FINE));
     }
-    sheet.gap(ROW);
+    sheet.moveTo(sheet.y() + high);
   }
 }

@@ -4,6 +4,7 @@ import jakarta.enterprise.context.RequestScoped;
 import jakarta.faces.context.FacesContext;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
+import java.util.stream.Collectors;
 import lapline.pages.drawing.Paper;
 import lapline.pages.drawing.SvgWriter;
 import lapline.people.Person;
@@ -44,7 +45,7 @@ public class TaskSheetPage {
   }
 
   public String getSvg() {
-    return SvgWriter.write(sheet.on(getPaper()));
+    return sheet.on(getPaper()).stream().map(SvgWriter::write).collect(Collectors.joining());
   }
 
   public String getTitle() {

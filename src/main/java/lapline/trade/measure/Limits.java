@@ -11,7 +11,7 @@ import java.math.RoundingMode;
  *
  * <p>A limit was set in the unit in which it has the fewer figures. A converted one has the figures
  * that a reading in its unit has, and more as long as rounding would move it by more than one part
- * in forty.
+ * in twenty-five.
  *
  * @param least as written, with its unit; empty where there is none
  * @param most the same
@@ -20,7 +20,7 @@ public record Limits(String least, String most) {
   private static final MathContext WITHOUT_NOISE = new MathContext(12, RoundingMode.HALF_EVEN);
   private static final int MOST_FIGURES = 6;
   private static final int MOST_PLACES = 9;
-  private static final BigDecimal MOST_MOVED = new BigDecimal("0.025");
+  private static final BigDecimal MOST_MOVED = new BigDecimal("0.04");
 
   /**
    * Both ends as this system's people read them; an open end is empty, a range of one value is

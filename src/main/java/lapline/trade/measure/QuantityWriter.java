@@ -109,7 +109,7 @@ public final class QuantityWriter {
   /** Decimals that a limit converted from another unit is worth at the least. */
   static int limitPlaces(Unit unit, double si) {
     return switch (unit) {
-      case MILLIMETRE, KILOPASCAL, MILLILITRE -> 0;
+      case MILLIMETRE, FOOT, KILOPASCAL, MILLILITRE -> 0;
       case SECOND -> Math.abs(si) < MINUTES_FROM ? 1 : 0;
       default -> decimals(unit);
     };

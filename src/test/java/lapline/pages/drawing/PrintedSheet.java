@@ -9,20 +9,30 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 
 /**
  * A file as it comes out of the printer, looked at by a test.
  *
  * @param text as a reader copies it out, on one line
- * @param first the first page at 150 dots an inch
+ * @param smallest type on it, in points
+ * @param looks of the pages at 150 dots an inch
  */
 public record PrintedSheet(
-    int pages, String title, String language, String text, BufferedImage first) {
+    int pages,
+    String title,
+    String language,
+    String text,
+    double smallest,
+    List<BufferedImage> looks) {
 
   public static PrintedSheet of(byte[] pdf) throws IOException {
     try (PDDocument document = Loader.loadPDF(pdf)) {
@@ -31,29 +41,64 @@ public record PrintedSheet(
           document.getDocumentInformation().getTitle(),
           document.getDocumentCatalog().getLanguage(),
           new PDFTextStripper().getText(document).replaceAll("\\s+", " "),
-          new PDFRenderer(document).renderImageWithDPI(0, 150));
+          smallest(document),
+          looks(document));
     }
   }
 
-  /** What a phone reads from the square code. */
+  private static double smallest(PDDocument document) throws IOException {
+    List<Float> sizes = new ArrayList<>();
+    PDFTextStripper reader =
+        new PDFTextStripper() {
+          @Override
+          protected void processTextPosition(TextPosition letter) {
+            sizes.add(letter.getYScale());
+          }
+        };
+    reader.getText(document);
+    return Collections.min(sizes);
+  }
+
+  private static List<BufferedImage> looks(PDDocument document) throws IOException {
+    List<BufferedImage> looks = new ArrayList<>();
+    for (int page = 0; page < document.getNumberOfPages(); page++) {
+      looks.add(new PDFRenderer(document).renderImageWithDPI(page, 150));
+    }
+    return looks;
+  }
+
+  /** What a phone reads from the square code of the first page. */
   public String decoded() {
+    return codes().get(0);
+  }
+
+  /** What a phone reads from the square code of each page. */
+  public List<String> codes() {
+    return looks.stream().map(PrintedSheet::decoded).toList();
+  }
+
+  private static String decoded(BufferedImage look) {
     try {
       return new QRCodeReader()
-          .decode(new BinaryBitmap(new HybridBinarizer(new BufferedImageLuminanceSource(first))))
+          .decode(new BinaryBitmap(new HybridBinarizer(new BufferedImageLuminanceSource(look))))
           .getText();
     } catch (ReaderException e) {
       return "no code can be read";
     }
   }
 
-  /** Whether nothing is printed on the outer seven millimetres of the first page. */
+  /** Whether nothing is printed on the outer seven millimetres of any page. */
   public boolean hasBlankRim() {
+    return looks.stream().allMatch(PrintedSheet::hasBlankRim);
+  }
+
+  private static boolean hasBlankRim(BufferedImage look) {
     int rim = 42;
-    for (int y = 0; y < first.getHeight(); y++) {
-      for (int x = 0; x < first.getWidth(); x++) {
+    for (int y = 0; y < look.getHeight(); y++) {
+      for (int x = 0; x < look.getWidth(); x++) {
         boolean onRim =
-            x < rim || y < rim || x >= first.getWidth() - rim || y >= first.getHeight() - rim;
-        if (onRim && (first.getRGB(x, y) & 0xffffff) != 0xffffff) {
+            x < rim || y < rim || x >= look.getWidth() - rim || y >= look.getHeight() - rim;
+        if (onRim && (look.getRGB(x, y) & 0xffffff) != 0xffffff) {
           return false;
         }
       }
@@ -61,10 +106,15 @@ public record PrintedSheet(
     return true;
   }
 
-  /** Keeps a picture for people to look at. */
+  /** Keeps pictures for people to look at. */
   public void keep(String name) throws IOException {
     Path folder = Files.createDirectories(Path.of("target/sheets"));
-    String file = (name + ".png").replaceAll("[^A-Za-z0-9.]+", "-");
-    ImageIO.write(first, "png", folder.resolve(file).toFile());
+    for (int page = 1; page <= looks.size(); page++) {
+      String file = (name + (page == 1 ? "" : "-" + page) + ".png");
+      ImageIO.write(
+          looks.get(page - 1),
+          "png",
+          folder.resolve(file.replaceAll("[^A-Za-z0-9.]+", "-")).toFile());
+    }
   }
 }

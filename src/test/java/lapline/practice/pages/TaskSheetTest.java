@@ -10,9 +10,14 @@ import java.util.Optional;
 import java.util.function.Function;
 import lapline.content.ContentFiles;
 import lapline.pages.Messages;
+import lapline.pages.drawing.Drawing;
+import lapline.pages.drawing.Fill;
 import lapline.pages.drawing.Paper;
 import lapline.pages.drawing.PdfPage;
+import lapline.pages.drawing.Point;
 import lapline.pages.drawing.PrintedSheet;
+import lapline.pages.drawing.Shape;
+import lapline.pages.drawing.TypeFace;
 import lapline.practice.Measurand;
 import lapline.practice.PracticeTask;
 import lapline.practice.PracticeTasks;
@@ -20,9 +25,15 @@ import lapline.trade.measure.UnitSystem;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** The sheet that goes to the booth: one page on either paper, and a phone can open its code. */
+/**
+ * The sheet that goes to the booth: large enough to read and write on, and a phone can open its
+ * code.
+ */
 class TaskSheetTest {
   private static final String ADDRESS = "https://lapline.example.org/learn/sheet?code=k7f3mw2q";
+
+  /** A box to tick off is no larger, in millimetres. */
+  private static final double TICK = 3.2;
 
   record Print(
       PracticeTask task,
@@ -55,20 +66,82 @@ class TaskSheetTest {
 
   @ParameterizedTest
   @MethodSource("prints")
-  void it_is_one_page_with_title_language_and_a_code_that_opens_the_entry_page(Print print)
+  void it_has_title_language_and_on_each_page_a_code_that_opens_the_entry_page(Print print)
       throws Exception {
     TaskSheet sheet = sheet(print);
-    assertThat(sheet.scale(print.paper())).as("type large enough to read").isGreaterThan(0.65);
     PrintedSheet printed = printed(sheet, print);
-    assertThat(printed.pages()).isEqualTo(1);
+    printed.keep(print.toString());
+    assertThat(printed.pages()).isBetween(1, 2);
     assertThat(printed.title()).isEqualTo(sheet.title());
     assertThat(printed.language()).isEqualTo("en");
-    printed.keep(print.toString());
-    assertThat(printed.decoded()).isEqualTo(ADDRESS);
+    assertThat(printed.codes()).hasSize(printed.pages()).containsOnly(ADDRESS);
     assertThat(printed.text())
         .contains("k7f3mw2q", "Ana Łukasz", print.task().title())
+        .contains("Where to read")
         .contains(print.task().cautions())
         .contains(print.task().prepare());
+  }
+
+  @ParameterizedTest
+  @MethodSource("prints")
+  void no_type_is_smaller_than_8_points(Print print) throws Exception {
+    // the file keeps two decimals of its scale and sizes
+    assertThat(printed(sheet(print), print).smallest()).isGreaterThan(7.95);
+  }
+
+  @ParameterizedTest
+  @MethodSource("prints")
+  void a_pencil_finds_room_in_every_box(Print print) {
+    List<double[]> boxes =
+        sheet(print).on(print.paper()).stream()
+            .flatMap(page -> page.shapes().stream())
+            .filter(s -> s instanceof Shape.Surface box && box.fill() == Fill.NONE)
+            .map(s -> size(((Shape.Surface) s).rings().get(0)))
+            .filter(size -> size[1] > TICK)
+            .toList();
+    assertThat(boxes).hasSizeGreaterThan(10);
+    assertThat(boxes).as("wide").allSatisfy(b -> assertThat(b[0]).isGreaterThan(8.5));
+    assertThat(boxes).as("high").allSatisfy(b -> assertThat(b[1]).isGreaterThan(5.3));
+  }
+
+  @ParameterizedTest
+  @MethodSource("prints")
+  void no_words_run_into_others_on_their_line(Print print) {
+    for (Drawing page : sheet(print).on(print.paper())) {
+      List<Shape.Words> words =
+          page.shapes().stream()
+              .filter(Shape.Words.class::isInstance)
+              .map(Shape.Words.class::cast)
+              .toList();
+      assertThat(words).hasSizeGreaterThan(20);
+      for (Shape.Words one : words) {
+        assertThat(words).filteredOn(o -> o != one && meet(one, o)).as(one.text()).isEmpty();
+      }
+    }
+  }
+
+  private static boolean meet(Shape.Words one, Shape.Words other) {
+    return Math.abs(one.y() - other.y()) < 0.6 * one.size()
+        && left(one) < left(other) + width(other)
+        && left(other) < left(one) + width(one);
+  }
+
+  private static double width(Shape.Words words) {
+    return TypeFace.width(words.text(), words.size());
+  }
+
+  private static double left(Shape.Words words) {
+    return switch (words.align()) {
+      case START -> words.x();
+      case MIDDLE -> words.x() - width(words) / 2;
+      case END -> words.x() - width(words);
+    };
+  }
+
+  private static double[] size(List<Point> corners) {
+    return new double[] {
+      corners.get(2).x() - corners.get(0).x(), corners.get(2).y() - corners.get(0).y()
+    };
   }
 
   @ParameterizedTest
@@ -78,8 +151,7 @@ class TaskSheetTest {
   }
 
   private static PrintedSheet printed(TaskSheet sheet, Print print) throws Exception {
-    return PrintedSheet.of(
-        PdfPage.of(sheet.title(), Locale.ENGLISH, List.of(sheet.on(print.paper()))));
+    return PrintedSheet.of(PdfPage.of(sheet.title(), Locale.ENGLISH, sheet.on(print.paper())));
   }
 
   private static TaskSheet sheet(Print print) {

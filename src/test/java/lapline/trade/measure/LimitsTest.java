@@ -43,6 +43,15 @@ class LimitsTest {
                 SpokenUnits.usual(Dimension.PRESSURE),
                 UnitSystem.METRIC))
         .isEqualTo("125 to 151 kPa");
+    assertThat(most(0.005)).isEqualTo("0.19 in");
+    assertThat(most(8)).isEqualTo("26 ft");
+    assertThat(most(2.5)).isEqualTo("8 ft");
+  }
+
+  private static String most(double metres) {
+    return Limits.of(TargetRange.atMost(metres), LENGTH, UnitSystem.US)
+        .most()
+        .replace('\u00a0', ' ');
   }
 
   @Test
