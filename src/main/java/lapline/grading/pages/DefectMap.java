@@ -9,7 +9,6 @@ import lapline.practice.PracticeTask;
 import lapline.practice.PracticeTask.DefectKind;
 import lapline.practice.pages.EntryDrawing;
 import lapline.practice.pages.PhraseWriter;
-import lapline.trade.measure.Dimension;
 
 /** The panel to scale with its defects, lettered in the order they were placed. */
 public record DefectMap(EntryDrawing plan, List<Placed> marks) {
@@ -54,11 +53,7 @@ public record DefectMap(EntryDrawing plan, List<Placed> marks) {
   }
 
   private static String where(PanelOutline panel, DefectMark d, PhraseWriter words) {
-    String fromEdges =
-        words.say(
-            "grading.defect.where",
-            words.quantity(d.x(), Dimension.LENGTH),
-            words.quantity(d.y(), Dimension.LENGTH));
+    String fromEdges = words.say("grading.defect.where", words.spot(d.x()), words.spot(d.y()));
     return panel.places().stream()
         .min(Comparator.comparingDouble(p -> Math.hypot(p.x() - d.x(), p.y() - d.y())))
         .map(p -> words.say("grading.defect.near", fromEdges, p.number()))

@@ -10,6 +10,7 @@ import lapline.trade.measure.Limits;
 import lapline.trade.measure.QuantityWriter;
 import lapline.trade.measure.SpokenUnits;
 import lapline.trade.measure.TargetRange;
+import lapline.trade.measure.Unit;
 import lapline.trade.measure.UnitSystem;
 
 /** Writes what the numbers say in one person's words and units. */
@@ -52,6 +53,13 @@ public final class PhraseWriter {
 
   public String quantity(double si, SpokenUnits spoken) {
     return QuantityWriter.write(si, spoken, units);
+  }
+
+  /** A distance on the panel as one points it out: whole millimetres, or tenths of an inch. */
+  public String spot(double metres) {
+    Unit unit = SpokenUnits.usual(Dimension.LENGTH).in(units);
+    double step = unit.toSi(unit == Unit.INCH ? 0.1 : 1);
+    return quantity(Math.round(metres / step) * step, Dimension.LENGTH);
   }
 
   /** The value with its expanded uncertainty (k = 2). */

@@ -26,7 +26,6 @@ import lapline.practice.Phrase;
 import lapline.practice.PracticeTask;
 import lapline.practice.PracticeTasks;
 import lapline.practice.StartAttempt;
-import lapline.trade.measure.Dimension;
 
 /** A judged panel: was it good, why, and what to change. */
 @Named
@@ -143,8 +142,8 @@ public class ResultPage {
           words.say(
               "practice-result.spot",
               String.valueOf((char) ('A' + spots.size())),
-              words.quantity(spot.x(), Dimension.LENGTH),
-              words.quantity(spot.y(), Dimension.LENGTH)));
+              words.spot(spot.x()),
+              words.spot(spot.y())));
     }
     return spots;
   }

@@ -11,8 +11,6 @@ import lapline.pages.drawing.TypeFace;
 import lapline.practice.PracticeTask;
 import lapline.practice.PracticeTask.Field;
 import lapline.practice.PracticeTask.Section;
-import lapline.trade.measure.Dimension;
-import lapline.trade.measure.Unit;
 
 /** What stands on a task sheet beside its boxes: head, code, what to do, panel, targets. */
 final class SheetParts {
@@ -98,17 +96,10 @@ final class SheetParts {
                 Align.END,
                 words.say(
                     "practice-sheet.panel-size",
-                    side(task.panel().width()),
-                    side(task.panel().height())))
+                    words.spot(task.panel().width()),
+                    words.spot(task.panel().height())))
             .in(Tone.FAINT));
     right.moveTo(below + right.high(1.5));
-  }
-
-  /** How long the panel is: to a tenth of an inch where people measure in inches. */
-  private String side(double metres) {
-    double tenth = Unit.INCH.toSi(0.1);
-    boolean inches = words.unit(Dimension.LENGTH).equals(Unit.INCH.symbol());
-    return words.quantity(inches ? Math.round(metres / tenth) * tenth : metres, Dimension.LENGTH);
   }
 
   void targets(SheetColumn column) {

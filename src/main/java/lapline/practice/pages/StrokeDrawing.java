@@ -92,9 +92,15 @@ final class StrokeDrawing {
       return band;
     }
     double drift = end.getAsDouble() - start.getAsDouble();
-    String key = Math.abs(drift) < SEEN ? "steady" : drift > 0 ? "away" : "nearer";
-    String moved = words.quantity(Math.abs(drift), Dimension.LENGTH);
-    return band + " " + words.say("drawing.stroke." + key, moved);
+    return band + " " + moved(drift);
+  }
+
+  private String moved(double drift) {
+    if (Math.abs(drift) < SEEN) {
+      return words.say("drawing.stroke.steady", words.spot(SEEN));
+    }
+    String key = drift > 0 ? "drawing.stroke.away" : "drawing.stroke.nearer";
+    return words.say(key, words.spot(Math.abs(drift)));
   }
 
   private List<Shape> band() {

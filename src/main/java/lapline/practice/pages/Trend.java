@@ -22,6 +22,7 @@ public final class Trend {
   private static final double ROOM = 92;
   private static final double SIZE = TypeFace.ON_PHONES;
   private static final double ROW = 15;
+  private static final double LINE = SIZE * 1.15;
   private static final double TOP = 9;
 
   /**
@@ -34,9 +35,18 @@ public final class Trend {
   private final List<Panel> panels;
   private final PhraseWriter words;
 
+  /** Where each attempt stands; a note of more lines takes more room. */
+  private final List<Double> rows = new ArrayList<>();
+
+  private double bottom = TOP;
+
   public Trend(List<Panel> panels, PhraseWriter words) {
     this.panels = panels;
     this.words = words;
+    for (Panel panel : panels) {
+      rows.add(bottom + 2);
+      bottom += ROW + LINE * Math.max(0, note(panel).size() - 1);
+    }
   }
 
   public Drawing drawing() {
@@ -48,18 +58,14 @@ public final class Trend {
       shapes.addAll(panel(i));
     }
     return new Drawing(
-        "trend", WIDTH, bottom() + 2, words.say("drawing.trend.title"), description(), shapes);
-  }
-
-  private double bottom() {
-    return TOP + ROW * panels.size();
+        "trend", WIDTH, bottom + 2, words.say("drawing.trend.title"), description(), shapes);
   }
 
   private List<Shape> ruler() {
     List<Shape> shapes = new ArrayList<>();
     for (int score = 0; score <= 100; score += 25) {
       double x = at(score);
-      shapes.add(Shape.Line.of(x, TOP - 2, x, bottom(), Pen.of(Tone.LINE, 0.25)));
+      shapes.add(Shape.Line.of(x, TOP - 2, x, bottom, Pen.of(Tone.LINE, 0.25)));
       Align align = score == 0 ? Align.START : score == 100 ? Align.END : Align.MIDDLE;
       shapes.add(Words.of(x, TOP - 4, SIZE, align, "" + score).in(Tone.FAINT));
     }
@@ -77,7 +83,6 @@ public final class Trend {
   private List<Shape> panel(int i) {
     Panel panel = panels.get(i);
     double x = at(panel.score());
-    boolean room = panel.score() < 55;
     List<Shape> shapes = new ArrayList<>();
     shapes.add(
         new Shape.Circle(
@@ -86,22 +91,34 @@ public final class Trend {
             1.6,
             Fill.flat(panel.accepted() ? Tone.ACCENT : Tone.SHEET),
             Pen.of(Tone.ACCENT, 0.6)));
-    double aside = room ? x + 3.5 : x - 3.5;
-    Align align = room ? Align.START : Align.END;
+    double aside = aside(panel);
+    Align align = isRightOfMark(panel) ? Align.START : Align.END;
     String score = words.say("drawing.trend.score", Math.round(panel.score()), panel.when());
     shapes.add(Words.of(aside, y(i) + SIZE * 0.1, SIZE, align, score).strong().withHalo());
-    double width = room ? LEFT + ROOM - aside : aside - LEFT;
-    List<String> lines = TypeFace.wrap(panel.changed(), SIZE, width);
-    for (int line = 0; line < Math.min(2, lines.size()); line++) {
-      shapes.add(
-          Words.of(aside, y(i) + SIZE * (1.3 + 1.15 * line), SIZE, align, lines.get(line))
-              .withHalo());
+    List<String> note = note(panel);
+    for (int line = 0; line < note.size(); line++) {
+      double below = y(i) + SIZE * 1.3 + LINE * line;
+      shapes.add(Words.of(aside, below, SIZE, align, note.get(line)).withHalo());
     }
     return shapes;
   }
 
+  private static List<String> note(Panel panel) {
+    double aside = aside(panel);
+    double width = isRightOfMark(panel) ? LEFT + ROOM - aside : aside - LEFT;
+    return panel.changed().isBlank() ? List.of() : TypeFace.wrap(panel.changed(), SIZE, width);
+  }
+
+  private static boolean isRightOfMark(Panel panel) {
+    return panel.score() < 55;
+  }
+
+  private static double aside(Panel panel) {
+    return at(panel.score()) + (isRightOfMark(panel) ? 3.5 : -3.5);
+  }
+
   private double y(int i) {
-    return TOP + 2 + ROW * i;
+    return rows.get(i);
   }
 
   private static double at(double score) {

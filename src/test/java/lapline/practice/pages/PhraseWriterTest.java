@@ -41,4 +41,12 @@ class PhraseWriterTest {
     assertThat(metric.phrase(Phrase.written("Go slower {0}."))).isEqualTo("Go slower {0}.");
     assertThat(metric.phrase(null)).isEmpty();
   }
+
+  @Test
+  void a_spot_on_the_panel_is_said_no_finer_than_it_is_pointed_out() {
+    PhraseWriter us = new PhraseWriter(new Messages(), UnitSystem.US);
+    assertThat(us.spot(0.42)).isEqualTo("16.5\u00a0in");
+    assertThat(us.spot(0.223)).isEqualTo("8.8\u00a0in");
+    assertThat(metric.spot(0.2234)).isEqualTo("223\u00a0mm");
+  }
 }
