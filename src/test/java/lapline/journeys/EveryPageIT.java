@@ -20,9 +20,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Every page of every role, found by itself and filled with the role's own things, on a telephone
- * and on a wide screen, with all that can be folded out folded out: anybody can use it, nothing
- * stands out of the side, it has one title, and its main action can be reached and hit by hand.
+ * Every page of every role, found by itself and filled with the role's own things, on a telephone,
+ * a tablet and a wide screen, with all that can be folded out folded out: anybody can use it,
+ * nothing stands out of the side, it has one title, and its main action can be reached and hit by
+ * hand.
  */
 @ExtendWith(ArquillianExtension.class)
 @RunAsClient
@@ -103,8 +104,10 @@ class EveryPageIT extends Journey {
         barriers().forEach(b -> broken.add(address + " at 390: " + b));
       }
       // the same words and colours as on the telephone, so that only their room can be wrong
-      width(1440);
-      tell(address, 1440, WIDER);
+      for (int wider : new int[] {820, 1440}) {
+        width(wider);
+        tell(address, wider, WIDER);
+      }
     }
   }
 

@@ -8,6 +8,7 @@ import lapline.board.TrainingRecord.Line;
 import lapline.pages.drawing.Drawing;
 import lapline.pages.drawing.Paper;
 import lapline.pages.drawing.Pen;
+import lapline.pages.drawing.QrCode;
 import lapline.pages.drawing.Shape;
 import lapline.pages.drawing.Shape.Align;
 import lapline.pages.drawing.Shape.Words;
@@ -21,6 +22,10 @@ public final class RecordSheet {
   private static final double SIZE = 3.4;
   private static final double LEAD = 4.6;
   private static final double GAP = 3;
+  private static final double GUTTER = 6;
+
+  /** A square of the code is then half a millimetre, which a phone still reads from a wall. */
+  private static final double QR = 22;
 
   private final TrainingRecord record;
   private final RecordWriter words;
@@ -60,24 +65,38 @@ public final class RecordSheet {
     heading(words.say("record.skills"));
   }
 
-  /** An operation: the mark and what it is worth now, who signed when, and what proved it. */
+  /** An operation: its mark, who signed when, what proved it, a code that opens the check. */
   private void line(Line line) {
     shapes.addAll(VerdictMark.at(MARGIN + 1.6, y - 1.2, 1.6, line.mark().filled(), Tone.INK));
     shapes.add(Words.of(MARGIN + 5, y, SIZE, Align.START, line.mark().skill().title()).strong());
     shapes.add(
         Words.of(paper.width() - MARGIN, y, SIZE, Align.END, words.mark(line.mark())).strong());
+    double top = y;
     y += LEAD;
-    wrapped(line.mark().skill().allows(), MARGIN + 5);
-    wrapped(
-        line.stopped() == null
-            ? words.say("record.signed") + ": " + words.signed(line)
-            : words.signed(line),
-        MARGIN + 5);
-    wrapped(words.say("record.proof") + ": " + words.proof(line), MARGIN + 5);
+    said(line).forEach(this::besideCode);
     if (!line.code().isEmpty()) {
-      wrapped(words.check(line), MARGIN + 5);
+      shapes.add(QrCode.at(words.checkOf(line), paper.width() - MARGIN - QR, top + LEAD / 2, QR));
+      y = Math.max(y, top + LEAD * 1.5 + QR);
     }
     y += GAP;
+  }
+
+  private List<String> said(Line line) {
+    String signed = words.signed(line);
+    List<String> said = new ArrayList<>();
+    said.add(line.mark().skill().allows());
+    said.add(line.stopped() == null ? words.say("record.signed") + ": " + signed : signed);
+    said.add(words.say("record.proof") + ": " + words.proof(line));
+    if (!line.code().isEmpty()) {
+      said.add(words.check(line));
+    }
+    return said;
+  }
+
+  private void besideCode(String text) {
+    double left = MARGIN + 5;
+    double room = paper.width() - MARGIN - QR - GUTTER - left;
+    TypeFace.wrap(text, SIZE, room).forEach(l -> put(l, left));
   }
 
   private void steps(double floor) {

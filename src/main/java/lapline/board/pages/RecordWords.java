@@ -7,9 +7,13 @@ import jakarta.faces.context.FacesContext;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import java.time.ZoneId;
+import java.util.List;
 import lapline.board.TakenStep;
 import lapline.board.TrainingRecord;
 import lapline.pages.Messages;
+import lapline.pages.drawing.Drawing;
+import lapline.pages.drawing.QrCode;
+import lapline.pages.drawing.SvgWriter;
 import lapline.people.SignedIn;
 import lapline.server.Settings;
 import lapline.signoff.Skills;
@@ -18,6 +22,8 @@ import lapline.signoff.Skills;
 @Named
 @RequestScoped
 public class RecordWords {
+  private static final double CODE = 22;
+
   @Inject private SignedIn signedIn;
   @Inject private Messages messages;
   @Inject private Skills skills;
@@ -52,6 +58,19 @@ public class RecordWords {
 
   public String check(TrainingRecord.Line line) {
     return writer.check(line);
+  }
+
+  /** The square code that opens the check, as a drawing for the page that is printed. */
+  public String code(TrainingRecord.Line line) {
+    String title = line.mark().skill().title();
+    return SvgWriter.write(
+        new Drawing(
+            "check-" + line.mark().skill().id(),
+            CODE,
+            CODE,
+            messages.say("record.code", title),
+            messages.say("record.code.opens", writer.checkOf(line)),
+            List.of(QrCode.at(writer.checkOf(line), 0, 0, CODE))));
   }
 
   public String step(TakenStep step) {

@@ -63,6 +63,11 @@ final class RecordWriter {
     return line.code().isEmpty() ? "" : say("record.check", line.codeInFours(), checkAddress);
   }
 
+  /** What the square code of a sign-off opens. */
+  String checkOf(Line line) {
+    return checkAddress + "?code=" + line.code();
+  }
+
   /** What the examiner had before them, or what there is so far. */
   String proof(Line line) {
     Proof proof = line.proof();

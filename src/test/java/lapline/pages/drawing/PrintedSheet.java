@@ -1,9 +1,12 @@
 package lapline.pages.drawing;
 
 import com.google.zxing.BinaryBitmap;
+import com.google.zxing.DecodeHintType;
 import com.google.zxing.ReaderException;
+import com.google.zxing.Result;
 import com.google.zxing.client.j2se.BufferedImageLuminanceSource;
 import com.google.zxing.common.HybridBinarizer;
+import com.google.zxing.multi.GenericMultipleBarcodeReader;
 import com.google.zxing.qrcode.QRCodeReader;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -12,6 +15,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -77,11 +82,23 @@ public record PrintedSheet(
     return looks.stream().map(PrintedSheet::decoded).toList();
   }
 
+  /** What a phone reads from all square codes of the first page, in the order of the alphabet. */
+  public List<String> allCodes() throws ReaderException {
+    return Stream.of(
+            new GenericMultipleBarcodeReader(new QRCodeReader())
+                .decodeMultiple(bits(looks.get(0)), Map.of(DecodeHintType.TRY_HARDER, true)))
+        .map(Result::getText)
+        .sorted()
+        .toList();
+  }
+
+  private static BinaryBitmap bits(BufferedImage look) {
+    return new BinaryBitmap(new HybridBinarizer(new BufferedImageLuminanceSource(look)));
+  }
+
   private static String decoded(BufferedImage look) {
     try {
-      return new QRCodeReader()
-          .decode(new BinaryBitmap(new HybridBinarizer(new BufferedImageLuminanceSource(look))))
-          .getText();
+      return new QRCodeReader().decode(bits(look)).getText();
     } catch (ReaderException e) {
       return "no code can be read";
     }
