@@ -53,7 +53,7 @@ final class CoatHabits {
   private double stepOut(Cell cell) {
     double[] reach = {0.008, 0.008 + step * 0.55, 0.008 + step * 1.55};
     double out = reach[Math.min(cell.coat(), reach.length) - 1];
-    return Math.rint(Math.min(out, room()) * 1000) / 1000;
+    return Math.min(out, room());
   }
 
   /** From the spot to the nearer edge: a spot of 100 mm in the middle, as the tasks have it. */

@@ -70,9 +70,9 @@ final class FilmHabits {
         .distances(gun.distanceAt(-1) / intended, gun.distanceAt(1) / intended);
   }
 
-  /** A comb shows steps of 5 µm; wet film is the coat's dry film before its solvent went. */
+  /** Wet film is the coat's dry film before its solvent went. */
   private double comb(Cell cell) {
     double dry = built.getOrDefault(cell.place(), 55e-6) / coats;
-    return 5e-6 * Math.rint(dry / (0.45 * gun.solidsLeft) / 5e-6);
+    return dry / (0.45 * gun.solidsLeft);
   }
 }

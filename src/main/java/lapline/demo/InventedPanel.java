@@ -55,6 +55,7 @@ final class InventedPanel {
           .findFirst()
           .orElse("");
     }
-    return QuantityWriter.number(si, measurand.spoken(), units);
+    double read = Instruments.read(measurand, si, units);
+    return QuantityWriter.number(read, measurand.spoken(), units);
   }
 }

@@ -53,6 +53,6 @@ final class SurfaceHabits {
 
   private double length(double steady, double beginner) {
     double spread = steady + beginner * day.form().slip();
-    return Math.rint(1000 * spread * Math.abs(day.chance().nextGaussian())) / 1000;
+    return spread * Math.abs(day.chance().nextGaussian());
   }
 }
