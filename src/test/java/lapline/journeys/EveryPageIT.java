@@ -42,6 +42,11 @@ class EveryPageIT extends Journey {
           + ".filter(e => e.getBoundingClientRect().right > room + 1 && !e.closest('.wide'))"
           + ".slice(-3).map(e => e.tagName + '#' + e.id + '.' + e.className)];";
 
+  private static final String CUT_OFF =
+      "return [...document.querySelectorAll('.wide:has(.stacked)')]"
+          + ".filter(w => w.scrollWidth > w.clientWidth + 1)"
+          + ".map(w => 'rows that stand as blocks are cut off: ' + w.ariaLabel);";
+
   private static final String TITLES =
       "const n = document.querySelectorAll('h1').length;"
           + "return n === 1 ? [] : ['has ' + n + ' titles'];";
@@ -98,6 +103,7 @@ class EveryPageIT extends Journey {
     long status = (Long) browser.executeScript(FOLD_OUT);
     if (status < 400 && opened.add(browser.getCurrentUrl())) {
       tell(address, 390, WIDER);
+      tell(address, 390, CUT_OFF);
       tell(address, 390, TITLES);
       tell(address, 390, MAIN_ACTION);
       if (LOOKED_AT.add(address + " " + title())) {
