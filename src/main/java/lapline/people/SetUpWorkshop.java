@@ -46,6 +46,11 @@ public class SetUpWorkshop {
     return Optional.of(code);
   }
 
+  /** Whether nobody has opened the link yet that was printed at the start. */
+  public boolean isWaiting() {
+    return digest != null;
+  }
+
   public boolean good(String code) {
     return code != null && digest != null && digest.equals(Secrets.digest(code));
   }

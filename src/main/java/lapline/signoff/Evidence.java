@@ -76,7 +76,7 @@ public record Evidence(
     /** Which sentence says what there is. */
     public String words() {
       if (!once) {
-        return "signoff.line.count";
+        return have > need ? "signoff.line.more" : "signoff.line.count";
       }
       String done = on == null ? "signoff.line.done" : "signoff.line.done-on";
       return isMet() ? done : "signoff.line.not-done";

@@ -39,6 +39,13 @@ class EvidenceTest {
   }
 
   @Test
+  void what_there_is_more_of_than_asked_for_is_not_said_as_a_part_of_it() {
+    assertThat(new Evidence.Line("k", 4, 2, false, null).words()).isEqualTo("signoff.line.more");
+    assertThat(new Evidence.Line("k", 2, 2, false, null).words()).isEqualTo("signoff.line.count");
+    assertThat(new Evidence.Line("k", 1, 2, false, null).words()).isEqualTo("signoff.line.count");
+  }
+
+  @Test
   void a_panel_that_was_sent_back_does_not_count_however_good_its_numbers() {
     assertThat(evidence(true, true, panels(5, 2, 1)).counting()).isEqualTo(5);
     assertThat(panel(true, false, true).counts()).isFalse();

@@ -16,6 +16,7 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import lapline.pages.Errors;
 import lapline.people.CheckPassword;
+import lapline.people.SetUpWorkshop;
 import lapline.people.SignInThrottle;
 
 /** Who are you? Leads back to the page that asked. */
@@ -28,6 +29,7 @@ public class SignInPage {
   @Inject private SecurityContext security;
   @Inject private SignInThrottle throttle;
   @Inject private Errors errors;
+  @Inject private SetUpWorkshop setUp;
   private String name;
   private String password;
   private boolean back;
@@ -76,6 +78,11 @@ public class SignInPage {
         errors.add("name", "people.sign-in.wrong");
       }
     }
+  }
+
+  /** Whether there is nobody yet who could sign in. */
+  public boolean isTooEarly() {
+    return setUp.isWaiting();
   }
 
   /** As typed, or as the page before knew it. */
