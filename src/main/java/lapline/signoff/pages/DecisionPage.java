@@ -16,13 +16,11 @@ import java.util.Optional;
 import java.util.UUID;
 import lapline.grading.GradingRecords;
 import lapline.pages.Errors;
-import lapline.pages.Messages;
 import lapline.people.NotFoundException;
 import lapline.people.PeopleRecords;
 import lapline.people.Person;
 import lapline.people.Role;
 import lapline.people.SignedIn;
-import lapline.people.pages.When;
 import lapline.practice.pages.NotYetWords;
 import lapline.signoff.ChangeSignOff;
 import lapline.signoff.DecideSkill;
@@ -45,8 +43,7 @@ public class DecisionPage {
   @Inject private GradingRecords gradings;
   @Inject private NotYetWords notYet;
   @Inject private Errors errors;
-  @Inject private Messages messages;
-  @Inject private When when;
+  @Inject private DecisionHistory history;
   @Inject private Clock clock;
 
   @Inject
@@ -57,15 +54,9 @@ public class DecisionPage {
   @ManagedProperty("#{param.skill}")
   private String skill;
 
-  @Inject
-  @ManagedProperty("#{param.seen}")
-  private String seen;
-
   private String reason = "";
   private boolean forGood;
   private Evidence evidence;
-  private List<Step> steps;
-  private Map<UUID, String> names;
   private Map<UUID, String> graders;
   private NotYetWords.Said said;
 
@@ -170,15 +161,7 @@ public class DecisionPage {
   }
 
   public List<Step> getSteps() {
-    if (steps == null) {
-      steps = records.steps(getEvidence().person(), getEvidence().skill().id());
-      names = people.names(steps.stream().map(Step::by).distinct().toList());
-    }
-    return steps;
-  }
-
-  public String name(UUID who) {
-    return names.getOrDefault(who, "–");
+    return history.of(getEvidence());
   }
 
   public String signOffSkill() {
@@ -191,7 +174,7 @@ public class DecisionPage {
 
   private String decide(boolean grant) {
     List<String> refusals =
-        decideSkill.run(signedIn.person(), uuid(), skill, grant, reason, seenAsSent());
+        decideSkill.run(signedIn.person(), uuid(), skill, grant, reason, history.asSent());
     refusals.forEach(this::tell);
     if (!refusals.isEmpty()) {
       return null;
@@ -202,35 +185,11 @@ public class DecisionPage {
 
   private void tell(String key) {
     if (key.equals(DecideSkill.DECIDED_SINCE)) {
-      steps = null;
+      history.forget();
       evidence = null;
-      Step last = getSteps().get(getSteps().size() - 1);
-      errors.add(null, key, words(last));
+      errors.add(null, key, history.words(history.last(getEvidence()).orElseThrow()));
     } else {
       errors.add(key.contains("reason") ? "reason" : null, key);
-    }
-  }
-
-  /** One step of the history in words. */
-  public String words(Step step) {
-    return messages.say(
-        "signoff.step",
-        when.time(step.at()),
-        messages.get("signoff.step." + step.kind()),
-        name(step.by()),
-        step.reason());
-  }
-
-  /** The last step that the page shows; empty for none. */
-  public String getSeen() {
-    return getSteps().isEmpty() ? "" : getSteps().get(getSteps().size() - 1).id().toString();
-  }
-
-  private UUID seenAsSent() {
-    try {
-      return UUID.fromString(String.valueOf(seen));
-    } catch (IllegalArgumentException none) {
-      return null;
     }
   }
 
