@@ -57,6 +57,19 @@ public final class BadCalls {
     return this;
   }
 
+  /** Each argument in turn no number, infinite, 0 and below 0. */
+  public BadCalls positives(String of, Call call, double... good) {
+    numbers(of, call, good);
+    for (int i = 0; i < good.length; i++) {
+      for (double bad : new double[] {0, -1}) {
+        double[] arguments = good.clone();
+        arguments[i] = bad;
+        cases.add(new Case(of, Arrays.toString(arguments), () -> call.with(arguments)));
+      }
+    }
+    return this;
+  }
+
   /** A call with particular bad arguments. */
   public BadCalls and(String of, String what, Runnable call) {
     cases.add(new Case(of, what, call));

@@ -16,11 +16,15 @@ public sealed interface PlanChange {
   /** The plan after it, as likely. */
   StrokePlan likely(StrokePlan plan);
 
-  /** The plan after it with the least film that may come of it. */
-  StrokePlan thinnest(StrokePlan plan);
+  /** The plan after it with the least film that may come of it; as likely where nothing is open. */
+  default StrokePlan thinnest(StrokePlan plan) {
+    return likely(plan);
+  }
 
-  /** The plan after it with the most film that may come of it. */
-  StrokePlan thickest(StrokePlan plan);
+  /** The plan after it with the most film that may come of it; as likely where nothing is open. */
+  default StrokePlan thickest(StrokePlan plan) {
+    return likely(plan);
+  }
 
   /**
    * The gun held at another distance: the fan widens with it, the passes stay where they are, and
@@ -80,16 +84,6 @@ public sealed interface PlanChange {
     public StrokePlan likely(StrokePlan plan) {
       return plan.withSpeed(to);
     }
-
-    @Override
-    public StrokePlan thinnest(StrokePlan plan) {
-      return likely(plan);
-    }
-
-    @Override
-    public StrokePlan thickest(StrokePlan plan) {
-      return likely(plan);
-    }
   }
 
   /**
@@ -110,16 +104,6 @@ public sealed interface PlanChange {
     @Override
     public StrokePlan likely(StrokePlan plan) {
       return plan.withSpacing(Overlap.spacing(to, plan.fanWidth()));
-    }
-
-    @Override
-    public StrokePlan thinnest(StrokePlan plan) {
-      return likely(plan);
-    }
-
-    @Override
-    public StrokePlan thickest(StrokePlan plan) {
-      return likely(plan);
     }
   }
 

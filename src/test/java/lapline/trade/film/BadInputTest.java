@@ -42,11 +42,11 @@ class BadInputTest {
         .and("ShareInside.of", "all alike", () -> share(List.of(6e-5, 6e-5, 6e-5), CLEAR))
         .and("ShareInside.of", "no limit", () -> share(READINGS.metres(), open()))
         .and("ShareInside.of", "no room", () -> share(READINGS.metres(), new TargetRange(1, 1)))
-        .numbers(
+        .positives(
             "ShareInside.confidenceOfAtLeast",
             a -> share(READINGS.metres(), CLEAR).confidenceOfAtLeast(a[0]),
             0.9)
-        .numbers("ShareInside.interval", a -> share(READINGS.metres(), CLEAR).interval(a[0]), 0.95)
+        .positives("ShareInside.interval", a -> share(READINGS.metres(), CLEAR).interval(a[0]), 0.95)
         .numbers(
             "FurtherReadings.toSettle",
             a -> FurtherReadings.toSettle(a[0], a[1], 5, a[2], CLEAR, 9),
@@ -83,29 +83,29 @@ class BadInputTest {
   }
 
   private static void plans(BadCalls all) {
-    all.numbers("Iso19840.new", a -> new Iso19840(a[0], a[1], a[2]), 6e-5, 18e-5, 1)
+    all.positives("Iso19840.new", a -> new Iso19840(a[0], a[1], a[2]), 6e-5, 18e-5, 1)
         .and("Iso19840.new", "reversed", () -> new Iso19840(6e-5, 5e-5, 1))
-        .numbers("Iso19840.ofPanel", a -> Iso19840.ofPanel(a[0]), 6e-5)
-        .numbers("Iso19840.readingsWanted", a -> Iso19840.readingsWanted(a[0]), 1)
+        .positives("Iso19840.ofPanel", a -> Iso19840.ofPanel(a[0]), 6e-5)
+        .positives("Iso19840.readingsWanted", a -> Iso19840.readingsWanted(a[0]), 1)
         .and("Iso19840.readingsWanted", "no area", () -> Iso19840.readingsWanted(0))
-        .numbers("Iso19840.repeatsAllowed", a -> Iso19840.repeatsAllowed(a[0]), 1)
+        .positives("Iso19840.repeatsAllowed", a -> Iso19840.repeatsAllowed(a[0]), 1)
         .and("Iso19840.judge", "more repeated than read", () -> repeated(4))
         .and("Iso19840.judge", "fewer than none repeated", () -> repeated(-1))
-        .numbers(
+        .positives(
             "SspcPa2.new",
             a -> new SspcPa2(new TargetRange(a[0], 1), RestrictionLevel.LEVEL_3, a[1]),
             5e-5,
             1)
-        .numbers("SspcPa2.areasToMeasure", a -> SspcPa2.areasToMeasure(a[0]), 1)
+        .positives("SspcPa2.areasToMeasure", a -> SspcPa2.areasToMeasure(a[0]), 1)
         .and("SspcPa2.areasToMeasure", "no area", () -> SspcPa2.areasToMeasure(0))
-        .numbers("SspcPa2.aroundOneValue", a -> SspcPa2.aroundOneValue(a[0]), 1)
-        .numbers("RestrictionLevel.spotLeast", a -> RestrictionLevel.LEVEL_3.spotLeast(a[0]), 1)
+        .positives("SspcPa2.aroundOneValue", a -> SspcPa2.aroundOneValue(a[0]), 1)
+        .positives("RestrictionLevel.spotLeast", a -> RestrictionLevel.LEVEL_3.spotLeast(a[0]), 1)
         .and("RestrictionLevel.spotMost", "no number", () -> spotMost(Double.NaN))
         .and("RestrictionLevel.spotMost", "no film", () -> spotMost(0))
         .and("RestrictionLevel.areaMost", "no number", () -> areaMost(Double.NaN))
         .and("GaugeVerification.new", "none", () -> new GaugeVerification(List.of()))
         .numbers("Accuracy.new", a -> new Accuracy(a[0], a[1]), 0.01, 1e-6)
-        .numbers("OnStandard.new", a -> new OnStandard(a[0], EXACT, EXACT, READINGS), 6e-5)
+        .positives("OnStandard.new", a -> new OnStandard(a[0], EXACT, EXACT, READINGS), 6e-5)
         .and("OnStandard.new", "one reading", () -> on(new FilmReadings(List.of(6e-5))));
   }
 
@@ -126,7 +126,7 @@ class BadInputTest {
   }
 
   private static void paint(BadCalls all) {
-    all.numbers("VolumeSolids.new", a -> new VolumeSolids(a[0]), 0.4)
+    all.positives("VolumeSolids.new", a -> new VolumeSolids(a[0]), 0.4)
         .and("VolumeSolids.new", "zero solids", () -> new VolumeSolids(0))
         .numbers("VolumeSolids.ofMix", a -> mix(List.of(a[0], 1.0), List.of(a[1], 0.0)), 4, 0.5)
         .and("VolumeSolids.ofMix", "nothing", () -> mix(List.of(), List.of()))
@@ -136,7 +136,7 @@ class BadInputTest {
         .numbers("VolumeSolids.dryFrom", a -> SOLIDS.dryFrom(a[0]), 1e-4)
         .and("VolumeSolids.dryFrom", "below 0", () -> SOLIDS.dryFrom(BELOW))
         .numbers("VolumeSolids.wetFor", a -> SOLIDS.wetFor(a[0]), 5e-5)
-        .numbers("SpreadingRate.theoretical", a -> SpreadingRate.theoretical(SOLIDS, a[0]), 5e-5)
+        .positives("SpreadingRate.theoretical", a -> SpreadingRate.theoretical(SOLIDS, a[0]), 5e-5)
         .and("SpreadingRate.theoretical", "no film", () -> SpreadingRate.theoretical(SOLIDS, 0))
         .numbers(
             "SpreadingRate.practical",

@@ -29,8 +29,8 @@ class BadInputTest {
   }
 
   private static void theory(BadCalls all) {
-    all.numbers("KubelkaMunk.new", a -> new KubelkaMunk(a[0]), 0.6)
-        .numbers("KubelkaMunk.ofPair", a -> KubelkaMunk.ofPair(a[0], a[1], a[2]), 0.41, 0.58, 0.8)
+    all.positives("KubelkaMunk.new", a -> new KubelkaMunk(a[0]), 0.6)
+        .positives("KubelkaMunk.ofPair", a -> KubelkaMunk.ofPair(a[0], a[1], a[2]), 0.41, 0.58, 0.8)
         .and("KubelkaMunk.ofPair", "black lighter", () -> KubelkaMunk.ofPair(0.5, 0.3, 0.8))
         .and("KubelkaMunk.ofPair", "no such film", () -> KubelkaMunk.ofPair(0.5, 1, 0.8))
         .numbers("KubelkaMunk.overBlack", a -> PAINT.overBlack(a[0]), 1)
@@ -39,9 +39,9 @@ class BadInputTest {
         .numbers("KubelkaMunk.sxFrom", a -> PAINT.sxFrom(a[0]), 0.4)
         .and("KubelkaMunk.sxFrom", "as light as a thick film", () -> PAINT.sxFrom(0.6))
         .numbers("KubelkaMunk.contrast", a -> PAINT.contrast(a[0], a[1]), 0.8, 1)
-        .numbers("KubelkaMunk.sxAtContrast", a -> PAINT.sxAtContrast(a[0], a[1]), 0.98, 0.8)
+        .positives("KubelkaMunk.sxAtContrast", a -> PAINT.sxAtContrast(a[0], a[1]), 0.98, 0.8)
         .and("KubelkaMunk.sxAtContrast", "all of it", () -> PAINT.sxAtContrast(1, 0.8))
-        .numbers("KubelkaMunk.coatsToHiding", a -> PAINT.coatsToHiding(a[0], a[1]), 0.6, 0.8)
+        .positives("KubelkaMunk.coatsToHiding", a -> PAINT.coatsToHiding(a[0], a[1]), 0.6, 0.8)
         .numbers("GlossSurface.new", a -> new GlossSurface(a[0], a[1]), 0.04, 0.5)
         .and("GlossSurface.new", "more than all", () -> new GlossSurface(0.45, 0.6))
         .numbers("GlossSurface.takenOff", a -> GLOSS.takenOff(a[0]), 0.4)
@@ -59,8 +59,8 @@ class BadInputTest {
     all.and("TwoConstants.new", "no film", () -> pair(0.42, 0.57, 0.8, 0))
         .and("TwoConstants.new", "nothing over black", () -> pair(0, 0.57, 0.8, 12e-6))
         .and("TwoConstants.new", "black lighter", () -> pair(0.6, 0.57, 0.8, 12e-6))
-        .numbers("TwoConstants.filmAtContrast", a -> good.filmAtContrast(a[0]), 0.98)
-        .numbers("TwoConstants.spreadingAtHiding", a -> good.spreadingAtHiding(a[0]), 0.4)
+        .positives("TwoConstants.filmAtContrast", a -> good.filmAtContrast(a[0]), 0.98)
+        .positives("TwoConstants.spreadingAtHiding", a -> good.spreadingAtHiding(a[0]), 0.4)
         .and("TwoConstants.spreadingAtHiding", "zero solids", () -> good.spreadingAtHiding(0))
         .and("TwoConstants.coatsToHiding", "no film", () -> good.coatsToHiding(BARE));
   }
@@ -76,8 +76,8 @@ class BadInputTest {
         .and("ContrastCurve.new", "no coat", () -> new ContrastCurve(List.of(BARE), 0.98))
         .numbers("ContrastCurve.new", a -> new ContrastCurve(List.of(BARE, SOME), a[0]), 0.98)
         .numbers("ContrastCurve.hiddenBy", a -> CURVE.hiddenBy(a[0]), 1)
-        .numbers("ContrastCurve.coatsAt", a -> CURVE.coatsAt(a[0]), 0.5)
-        .numbers("Crossed.interval", a -> CROSSED.interval(a[0]), 0.95)
+        .positives("ContrastCurve.coatsAt", a -> CURVE.coatsAt(a[0]), 0.5)
+        .positives("Crossed.interval", a -> CROSSED.interval(a[0]), 0.95)
         .and("SquaresSeen.coatsToHiding", "no coat", () -> SquaresSeen.coatsToHiding(List.of()))
         .and("SquaresSeen.coatsToHiding", "below 0", () -> SquaresSeen.coatsToHiding(List.of(-1)))
         .and("SquaresSeen.ofEachSquare", "none", () -> SquaresSeen.ofEachSquare(List.of(), 2))

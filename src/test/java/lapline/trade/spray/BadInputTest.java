@@ -46,16 +46,16 @@ class BadInputTest {
         .numbers("Heel.new", a -> new Heel(a[0], a[1]), 0.1, 0.5)
         .and("Heel.new", "a fan that misses the panel", () -> new Heel(1.2, 0.5))
         .and("Heel.new", "a fan of no width", () -> new Heel(0, 0))
-        .numbers("Fan.new", a -> new Fan(a[0], a[1]), 0.2, 0.16)
+        .positives("Fan.new", a -> new Fan(a[0], a[1]), 0.2, 0.16)
         .and("Fan.new", "a fan of no width", () -> new Fan(0, 0.16))
-        .numbers("Fan.ofAngle", a -> Fan.ofAngle(a[0], a[1]), 1, 0.2)
+        .positives("Fan.ofAngle", a -> Fan.ofAngle(a[0], a[1]), 1, 0.2)
         .and("Fan.ofAngle", "a fan of no width", () -> Fan.ofAngle(0, 0.2))
         .and("Fan.ofAngle", "a half circle", () -> Fan.ofAngle(Math.PI, 0.2))
         .numbers("Fan.widthAt", a -> FAN.widthAt(a[0]), 0.2)
         .numbers("Fan.widthAt", a -> FAN.widthAt(a[0], a[1]), 0.2, 0.1)
         .and("Fan.widthAt", "no distance", () -> FAN.widthAt(NONE))
-        .numbers("Fan.strokePeakAt", a -> FAN.strokePeakAt(a[0]), 0.2)
-        .numbers("Fan.spotPeakAt", a -> FAN.spotPeakAt(a[0]), 0.2);
+        .positives("Fan.strokePeakAt", a -> FAN.strokePeakAt(a[0]), 0.2)
+        .positives("Fan.spotPeakAt", a -> FAN.spotPeakAt(a[0]), 0.2);
   }
 
   private static void passes(BadCalls all) {
@@ -69,7 +69,7 @@ class BadInputTest {
         .numbers(
             "Pass.new", a -> new Pass(a[0], a[1], a[2], PARABOLA, Stroke.steady()), 0, 0.2, 1e-5)
         .numbers("Pass.filmAt", a -> PASS.filmAt(a[0], a[1]), 0, 0)
-        .numbers("CoatField.evenlySpaced", a -> CoatField.evenlySpaced(PASS, a[0], 3), 0.1)
+        .positives("CoatField.evenlySpaced", a -> CoatField.evenlySpaced(PASS, a[0], 3), 0.1)
         .and("CoatField.evenlySpaced", "no pass", () -> CoatField.evenlySpaced(PASS, 0.1, 0))
         .numbers("CoatField.filmAt", a -> COAT.filmAt(a[0], a[1]), 0, 0)
         .numbers("CoatField.over", a -> COAT.over(a[0], a[1], a[2], a[3], 2, 2), 0, 0, 1, 1)
@@ -77,7 +77,7 @@ class BadInputTest {
         .numbers("FilmGrid.new", a -> new FilmGrid(a[0], a[1], a[2], a[3], 2, 2), 0, 0, 1, 1)
         .and("FilmGrid.new", "reversed", () -> new FilmGrid(0, 1, 1, 0, 2, 2))
         .and("FilmGrid.new", "no column", () -> new FilmGrid(0, 0, 1, 1, 0, 2))
-        .numbers("FilmGrid.ofPanel", a -> FilmGrid.ofPanel(a[0], a[1], 2, 2), 1, 1)
+        .positives("FilmGrid.ofPanel", a -> FilmGrid.ofPanel(a[0], a[1], 2, 2), 1, 1)
         .and("DepositField.at", "outside", () -> COAT.on(FilmGrid.ofPanel(1, 1, 2, 2)).at(2, 0));
   }
 
@@ -104,20 +104,20 @@ class BadInputTest {
   }
 
   private static void plans(BadCalls all) {
-    all.numbers("MassBalance.new", a -> new MassBalance(a[0], a[1], a[2]), 3e-6, 0.6, 0.4)
+    all.positives("MassBalance.new", a -> new MassBalance(a[0], a[1], a[2]), 3e-6, 0.6, 0.4)
         .and("MassBalance.new", "zero solids", () -> new MassBalance(3e-6, 0.6, 0))
-        .numbers("MassBalance.meanDryFilm", a -> PAINT.meanDryFilm(a[0], a[1]), 0.4, 0.1)
-        .numbers("MassBalance.meanWetFilm", a -> PAINT.meanWetFilm(a[0], a[1]), 0.4, 0.1)
-        .numbers("MassBalance.strokeDryFilm", a -> PAINT.strokeDryFilm(a[0], a[1]), 0.4, 0.1)
+        .positives("MassBalance.meanDryFilm", a -> PAINT.meanDryFilm(a[0], a[1]), 0.4, 0.1)
+        .positives("MassBalance.meanWetFilm", a -> PAINT.meanWetFilm(a[0], a[1]), 0.4, 0.1)
+        .positives("MassBalance.strokeDryFilm", a -> PAINT.strokeDryFilm(a[0], a[1]), 0.4, 0.1)
         .and("MassBalance.strokeDryFilm", "no width", () -> PAINT.strokeDryFilm(0.4, 0))
-        .numbers("MassBalance.speedFor", a -> PAINT.speedFor(a[0], a[1]), 5e-5, 0.1)
+        .positives("MassBalance.speedFor", a -> PAINT.speedFor(a[0], a[1]), 5e-5, 0.1)
         .numbers("PaintUse.new", a -> new PaintUse(a[0], a[1], a[2], a[3]), 5e-4, 0.4, 1e-4, 500)
         .and("PaintUse.new", "more than sprayed", () -> new PaintUse(5e-4, 0.4, 3e-4, 500))
         .numbers("PaintUse.of", a -> PaintUse.of(a[0], a[1], a[2], a[3]), 5e-4, 0.4, 0.6, 500)
         .and("PaintUse.of", "zero solids", () -> PaintUse.of(5e-4, 0, 0.6, 500))
-        .numbers("PaintUse.ofCoat", a -> PaintUse.ofCoat(a[0], 6, a[1], a[2]), 3e-6, 1, 0.4)
+        .positives("PaintUse.ofCoat", a -> PaintUse.ofCoat(a[0], 6, a[1], a[2]), 3e-6, 1, 0.4)
         .and("PaintUse.ofCoat", "no pass", () -> PaintUse.ofCoat(3e-6, 0, 1, 0.4))
-        .numbers(
+        .positives(
             "TransferLoss.measured",
             a -> TransferLoss.measured(a[0], a[1], a[2], a[3]),
             0.15,
@@ -127,17 +127,17 @@ class BadInputTest {
         .and("TransferLoss.measured", "reversed", () -> TransferLoss.measured(0.3, 0.6, 0.2, 0.4))
         .and("TransferLoss.new", "reversed", () -> new TransferLoss(0.3, 0.4, 0.6, null))
         .numbers("TransferLoss.new", a -> new TransferLoss(a[0], a[1], a[2], null), 0.3, 0, 0.6)
-        .numbers(
+        .positives(
             "StrokePlan.new",
             a -> new StrokePlan(PAINT, FAN, PARABOLA, a[0], a[1], a[2]),
             0.16,
             0.45,
             0.1)
         .numbers("StrokePlan.coat", a -> PLAN.coat(a[0], 3), 0)
-        .numbers("Distance.new", a -> new PlanChange.Distance(a[0], TransferLoss.assumed()), 0.2)
-        .numbers("Speed.new", a -> new PlanChange.Speed(a[0]), 0.4)
+        .positives("Distance.new", a -> new PlanChange.Distance(a[0], TransferLoss.assumed()), 0.2)
+        .positives("Speed.new", a -> new PlanChange.Speed(a[0]), 0.4)
         .numbers("ToOverlap.new", a -> new PlanChange.ToOverlap(a[0]), 0.4)
-        .numbers("FluidPressure.new", a -> new PlanChange.FluidPressure(a[0], a[1]), 5e4, 1e5)
+        .positives("FluidPressure.new", a -> new PlanChange.FluidPressure(a[0], a[1]), 5e4, 1e5)
         .and("FluidPressure.new", "far off", () -> new PlanChange.FluidPressure(5e4, 5e5));
   }
 
