@@ -88,8 +88,9 @@ final class Kriging {
       for (int i = 0; i < film.size(); i++) {
         cross[i][j] = covariance.between(film.x[i], film.y[i], x[j], y[j]);
       }
-      for (int i = 0; i < m; i++) {
+      for (int i = 0; i <= j; i++) {
         prior[i][j] = covariance.between(x[i], y[i], x[j], y[j]);
+        prior[j][i] = prior[i][j];
       }
     }
     RealMatrix across = new Array2DRowRealMatrix(cross, false);

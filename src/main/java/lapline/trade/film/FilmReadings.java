@@ -45,7 +45,8 @@ public record FilmReadings(List<Double> metres) {
     return summary().most();
   }
 
-  private Summary summary() {
+  /** All of that at once, for who needs several. */
+  Summary summary() {
     return Summary.of(metres.stream().mapToDouble(m -> m).toArray());
   }
 

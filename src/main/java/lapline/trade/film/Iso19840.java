@@ -14,6 +14,7 @@ import lapline.trade.film.PlanOutcome.Check;
 import lapline.trade.film.PlanOutcome.Plan;
 import lapline.trade.film.PlanOutcome.Result;
 import lapline.trade.measure.MeasureException;
+import lapline.trade.measure.Summary;
 import lapline.trade.measure.Valid;
 
 /**
@@ -133,10 +134,11 @@ public record Iso19840(double nominal, double most, double coatedArea) {
   }
 
   private List<Check> rules(FilmReadings readings) {
-    double mean = readings.mean();
-    double least = readings.least();
+    Summary summary = readings.summary();
+    double mean = summary.mean();
+    double least = summary.least();
     double share = shareBelowNominal(readings);
-    double highest = readings.most();
+    double highest = summary.most();
     return List.of(
         Check.ofAll(MEAN_NOT_BELOW_NOMINAL, Limits.notBelow(mean, nominal), mean, nominal),
         new Check(
