@@ -46,7 +46,8 @@ class BadInputTest {
             "ShareInside.confidenceOfAtLeast",
             a -> share(READINGS.metres(), CLEAR).confidenceOfAtLeast(a[0]),
             0.9)
-        .positives("ShareInside.interval", a -> share(READINGS.metres(), CLEAR).interval(a[0]), 0.95)
+        .positives(
+            "ShareInside.interval", a -> share(READINGS.metres(), CLEAR).interval(a[0]), 0.95)
         .numbers(
             "FurtherReadings.toSettle",
             a -> FurtherReadings.toSettle(a[0], a[1], 5, a[2], CLEAR, 9),
