@@ -56,13 +56,16 @@ public class LookAfterPeople {
   /**
    * Adds an account that nobody can sign in to until its password has been chosen.
    *
-   * @throws IllegalArgumentException when something is wrong that {@link #wrong} tells
+   * @throws AccountRefusedException when something is wrong that {@link #wrong} tells, if only since
+   *     somebody else took the sign-in name in the meantime
    */
   @Transactional
   public Person add(Person by, String name, String signInName, Set<Role> roles) {
+    by.mustBe(Role.REGISTRAR);
+    records.hold(by.workshop());
     List<AccountProblem> problems = wrong(by, name, signInName, roles);
     if (!problems.isEmpty()) {
-      throw new IllegalArgumentException("not an account: " + problems);
+      throw new AccountRefusedException(problems);
     }
     Workshop workshop = records.workshop(by.workshop()).orElseThrow(NotFoundException::new);
     Person added =

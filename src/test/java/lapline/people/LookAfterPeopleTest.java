@@ -1,6 +1,7 @@
 package lapline.people;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.Set;
@@ -33,6 +34,21 @@ class LookAfterPeopleTest {
     office.add("Ada Quarry", " Ada ");
     assertThat(wrong("Ada", "ADA", Role.APPRENTICE)).containsExactly("signInName people.add.taken");
     assertThat(wrong("Ada", "ada.q", Role.APPRENTICE)).isEmpty();
+  }
+
+  /** It looked free when the page asked; somebody was quicker. */
+  @Test
+  void a_sign_in_name_that_was_taken_in_the_meantime_is_refused_by_its_field() {
+    office.add("Ada Quarry", "ada");
+    assertThatThrownBy(
+            () ->
+                office.look.add(office.registrar, "Adam Quill", "ada", Set.of(Role.APPRENTICE)))
+        .isInstanceOfSatisfying(
+            AccountRefusedException.class,
+            e ->
+                assertThat(e.problems())
+                    .extracting(AccountProblem::key)
+                    .containsExactly("people.add.taken"));
   }
 
   @Test

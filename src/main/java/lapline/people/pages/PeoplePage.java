@@ -12,6 +12,7 @@ import lapline.pages.Errors;
 import lapline.pages.Messages;
 import lapline.pages.Paging;
 import lapline.people.AccountProblem;
+import lapline.people.AccountRefusedException;
 import lapline.people.LookAfterPeople;
 import lapline.people.PeopleRecords;
 import lapline.people.Person;
@@ -64,12 +65,21 @@ public class PeoplePage {
     Person by = signedIn.person();
     Set<Role> chosen = roles.length == 0 ? Set.of() : EnumSet.copyOf(List.of(roles));
     List<AccountProblem> wrong = people.wrong(by, given(name), given(signInName), chosen);
-    wrong.forEach(p -> errors.add(p.field(), p.key(), p.args().toArray()));
+    tell(wrong);
     if (!wrong.isEmpty() || isToBeAskedBack(by)) {
       return null;
     }
-    return "/office/person.xhtml?faces-redirect=true&id="
-        + people.add(by, name, signInName, chosen).id();
+    try {
+      return "/office/person.xhtml?faces-redirect=true&id="
+          + people.add(by, name, signInName, chosen).id();
+    } catch (AccountRefusedException e) {
+      tell(e.problems());
+      return null;
+    }
+  }
+
+  private void tell(List<AccountProblem> wrong) {
+    wrong.forEach(p -> errors.add(p.field(), p.key(), p.args().toArray()));
   }
 
   /** Two people may have one name; but most often somebody is about to be added twice. */
