@@ -56,8 +56,8 @@ public class LookAfterPeople {
   /**
    * Adds an account that nobody can sign in to until its password has been chosen.
    *
-   * @throws AccountRefusedException when something is wrong that {@link #wrong} tells, if only since
-   *     somebody else took the sign-in name in the meantime
+   * @throws AccountRefusedException when something is wrong that {@link #wrong} tells, if only
+   *     since somebody else took the sign-in name in the meantime
    */
   @Transactional
   public Person add(Person by, String name, String signInName, Set<Role> roles) {

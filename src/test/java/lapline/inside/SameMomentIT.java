@@ -24,6 +24,7 @@ import lapline.exams.SetItemAside;
 import lapline.grading.GradePanel;
 import lapline.grading.Grading;
 import lapline.journeys.Arranging;
+import lapline.journeys.Web;
 import lapline.people.ChangeAccount;
 import lapline.people.PeopleRecords;
 import lapline.people.Person;
@@ -51,7 +52,8 @@ class SameMomentIT {
 
   @Deployment
   static WebArchive war() {
-    return Arranging.desk().addClasses(SameMomentIT.class, Arranging.class, BuiltWar.class);
+    return Arranging.desk()
+        .addClasses(SameMomentIT.class, Arranging.class, BuiltWar.class, Web.class);
   }
 
   private static Arranged shop;

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -32,6 +33,7 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 abstract class Journey {
   private static final String URL = System.getProperty("lapline.url", "http://localhost:9080");
   private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
+  private static final int LOOKS = 5;
   private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
 
   protected ChromeDriver browser;
@@ -132,7 +134,7 @@ abstract class Journey {
   }
 
   protected void untilText(String text) {
-    waiting().until(ExpectedConditions.textToBePresentInElementLocated(By.tagName("body"), text));
+    waiting().until(page -> text().contains(text));
   }
 
   protected WebDriverWait waiting() {
@@ -143,8 +145,17 @@ abstract class Journey {
     return until(By.tagName("h1")).getText();
   }
 
+  /** All that is to be read; looked at again where another page came in while it was read. */
   protected String text() {
-    return browser.findElement(By.tagName("body")).getText();
+    for (int look = 1; ; look++) {
+      try {
+        return browser.findElement(By.tagName("body")).getText();
+      } catch (WebDriverException pageLeft) {
+        if (look == LOOKS) {
+          throw pageLeft;
+        }
+      }
+    }
   }
 
   /** Fails with the rules and places where the page on screen is not accessible (WCAG 2.2 AA). */

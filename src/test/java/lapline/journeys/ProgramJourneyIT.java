@@ -19,7 +19,10 @@ class ProgramJourneyIT extends Journey {
   private static final String API =
       System.getProperty("lapline.url", "http://localhost:9080") + "/api/v1";
   private static final ObjectMapper JSON = new ObjectMapper();
+  private static int made;
+
   private final HttpClient http = Web.client();
+  private String named;
 
   @Test
   void every_example_of_the_description_is_answered_as_it_says() throws Exception {
@@ -149,7 +152,7 @@ class ProgramJourneyIT extends Journey {
     String token = token("apprentice7");
     assertThat(send("GET", "/attempts", token, null).statusCode()).isEqualTo(200);
     open("/account");
-    browser.findElement(By.cssSelector("[aria-label='Revoke test program']")).click();
+    browser.findElement(By.cssSelector("[aria-label='Revoke " + named + "']")).click();
     untilText("no longer opens anything");
     assertThat(send("GET", "/attempts", token, null).statusCode()).isEqualTo(401);
   }
@@ -157,7 +160,9 @@ class ProgramJourneyIT extends Journey {
   private String token(String person) {
     signIn(person);
     open("/account");
-    type("token:name", "test program");
+    // a name that no other test has given a program of this person
+    named = "test program " + ++made;
+    type("token:name", named);
     press("token:make");
     return until(By.id("fresh-token")).getText();
   }

@@ -41,8 +41,7 @@ class LookAfterPeopleTest {
   void a_sign_in_name_that_was_taken_in_the_meantime_is_refused_by_its_field() {
     office.add("Ada Quarry", "ada");
     assertThatThrownBy(
-            () ->
-                office.look.add(office.registrar, "Adam Quill", "ada", Set.of(Role.APPRENTICE)))
+            () -> office.look.add(office.registrar, "Adam Quill", "ada", Set.of(Role.APPRENTICE)))
         .isInstanceOfSatisfying(
             AccountRefusedException.class,
             e ->
