@@ -98,49 +98,37 @@ public sealed interface Departure {
     }
   }
 
-  /** Thicker towards the right end of the stroke. Value: the change from end to end, as a share. */
-  record Along() implements Departure {
+  /** More film towards one side of the panel. Value: the change from side to side, as a share. */
+  sealed interface Drift extends Departure {
     @Override
-    public double share(double x, double y, double width, double height) {
-      return x / width - 0.5;
-    }
-
-    @Override
-    public double usual() {
+    default double usual() {
       return 0.25;
     }
 
     @Override
-    public double least() {
+    default double least() {
       return -1.5;
     }
 
     @Override
-    public double most() {
+    default double most() {
       return 1.5;
     }
   }
 
-  /** Thicker towards the upper edge. Value: the change from edge to edge, as a share. */
-  record Across() implements Departure {
+  /** Thicker towards the right end of the stroke. */
+  record Along() implements Drift {
+    @Override
+    public double share(double x, double y, double width, double height) {
+      return x / width - 0.5;
+    }
+  }
+
+  /** Thicker towards the upper edge. */
+  record Across() implements Drift {
     @Override
     public double share(double x, double y, double width, double height) {
       return y / height - 0.5;
-    }
-
-    @Override
-    public double usual() {
-      return 0.25;
-    }
-
-    @Override
-    public double least() {
-      return -1.5;
-    }
-
-    @Override
-    public double most() {
-      return 1.5;
     }
   }
 
