@@ -17,12 +17,15 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.support.ui.ExpectedConditions;
+import org.openqa.selenium.support.ui.Wait;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /**
@@ -120,13 +123,23 @@ abstract class Journey {
   }
 
   protected void type(String id, String text) {
-    WebElement field = until(By.id(id));
-    field.clear();
-    field.sendKeys(text);
+    waiting()
+        .until(
+            page -> {
+              WebElement field = until(By.id(id));
+              field.clear();
+              field.sendKeys(text);
+              return true;
+            });
   }
 
   protected void press(String id) {
-    until(By.id(id)).click();
+    waiting()
+        .until(
+            page -> {
+              until(By.id(id)).click();
+              return true;
+            });
   }
 
   protected WebElement until(By what) {
@@ -137,8 +150,13 @@ abstract class Journey {
     waiting().until(page -> text().contains(text));
   }
 
-  protected WebDriverWait waiting() {
-    return new WebDriverWait(browser, Duration.ofSeconds(15));
+  /**
+   * Waits until a condition holds; looks again where the page was renewed between finding a thing
+   * and reading it.
+   */
+  protected Wait<WebDriver> waiting() {
+    return new WebDriverWait(browser, Duration.ofSeconds(15))
+        .ignoring(StaleElementReferenceException.class);
   }
 
   protected String title() {
