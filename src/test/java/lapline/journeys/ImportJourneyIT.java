@@ -9,7 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
-import org.openqa.selenium.StaleElementReferenceException;
 
 /** An apprentice chooses files of every encoding, and some that are no readings at all. */
 class ImportJourneyIT extends AtThePanel {
@@ -33,9 +32,7 @@ class ImportJourneyIT extends AtThePanel {
   private void isRefused(String why, byte[] bytes) throws IOException {
     choose(bytes);
     // the refusal before this one may still stand there while it is looked at
-    waiting()
-        .ignoring(StaleElementReferenceException.class)
-        .until(d -> d.findElement(By.cssSelector("#upload .wrong")).getText().contains(why));
+    waiting().until(d -> d.findElement(By.cssSelector("#upload .wrong")).getText().contains(why));
     assertThat(browser.findElement(By.cssSelector(".errors")).getText()).contains(why);
   }
 
