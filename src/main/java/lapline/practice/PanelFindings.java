@@ -10,8 +10,8 @@ import lapline.practice.fit.SprayFit;
 import lapline.practice.quantity.PanelQuantities;
 
 /**
- * The likely causes of one panel, the one that cost most first and doubts last: from the spray's
- * pattern and from the task's own words.
+ * The likely causes of one panel, what the readings cannot show first, then the cause that cost
+ * most, doubts last: from the spray's pattern and from the task's own words.
  */
 final class PanelFindings {
   /** A critical criterion keeps the panel from being accepted, so its causes count double. */
@@ -36,7 +36,10 @@ final class PanelFindings {
     List<Finding> all = new ArrayList<>(inTheTasksWords(ofThePattern));
     all.addAll(ofThePattern);
     // the sort is stable: what only the pattern shows stays in the order of its own evidence
-    all.sort(Comparator.comparing(Finding::doubtful).thenComparing(f -> -lost(f)));
+    all.sort(
+        Comparator.comparing((Finding f) -> !f.blind())
+            .thenComparing(Finding::doubtful)
+            .thenComparing(f -> -lost(f)));
     return all;
   }
 

@@ -98,11 +98,17 @@ public record PanelScore(
       List<Rival> rivals,
       Phrase change,
       List<PanelOutline.Point> nextPlaces) {
-    static final String DOUBT = ".doubt";
+    public static final String DOUBT = ".doubt";
+    public static final String BLIND = ".blind";
 
     /** Whether nothing is surely wrong, and {@code change} only settles the doubt. */
     public boolean doubtful() {
-      return id.endsWith(DOUBT);
+      return id.endsWith(DOUBT) || blind();
+    }
+
+    /** Whether it says that the readings cannot show what they are asked about. */
+    public boolean blind() {
+      return id.endsWith(BLIND);
     }
   }
 

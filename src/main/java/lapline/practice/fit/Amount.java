@@ -25,6 +25,9 @@ final class Amount {
   /** A mean nearer to the limit than this share of it is not worth a change. */
   private static final double MATERIAL = 0.03;
 
+  /** A rival with at least this share of the leader's support is not told apart from it. */
+  private static final double NOT_TOLD_APART = 0.1;
+
   /** How well the mix predicts the film: gun, hand and day, as a share; course assumption. */
   private static final double HAND = 0.08;
 
@@ -50,11 +53,6 @@ final class Amount {
         .findFirst();
   }
 
-  /** How far the mean film lies outside its range, metres; 0 inside. */
-  double outsideBy() {
-    return Math.abs(target.outsideBy(mean.value()));
-  }
-
   Optional<Finding> finding() {
     double by = target.outsideBy(mean.value());
     double limit = by < 0 ? target.least() : target.most();
@@ -71,7 +69,7 @@ final class Amount {
     Cause leader = mixLeads ? Cause.WRONG_MIX : hand;
     Cause other = mixLeads ? hand : Cause.WRONG_MIX;
     double support = Math.max(mix, 1 - mix);
-    boolean told = 1 - support < CauseFindings.NOT_TOLD_APART * support;
+    boolean told = 1 - support < NOT_TOLD_APART * support;
     return new Finding(
         leader.id(),
         support,

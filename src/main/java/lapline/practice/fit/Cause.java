@@ -1,5 +1,7 @@
 package lapline.practice.fit;
 
+import lapline.trade.stroke.Fault;
+
 /** What a hand, a gun or a mix may do wrong that shows in the film of a panel. */
 enum Cause {
   /** Stripes along the strokes: the step between passes is too large for the fan. */
@@ -38,6 +40,21 @@ enum Cause {
   /** Stable key, for counting and for the messages {@code cause.<id>…}. */
   String id() {
     return id;
+  }
+
+  static Cause of(Fault fault) {
+    return switch (fault) {
+      case ARCING -> ARCING;
+      case LINGERING -> LINGERING;
+      case TRIGGER_EARLY -> TRIGGER_EARLY;
+      case DRIFT_ALONG -> DRIFT_ALONG;
+      case DRIFT_ACROSS -> DRIFT_ACROSS;
+      case TILT -> TILT;
+      case EDGES_THIN -> EDGES_THIN;
+      case EDGES_HEAVY -> EDGES_HEAVY;
+      case STEPS_WIDE -> SPACING_WIDE;
+      case ONE_STEP, STEPS_UNEVEN -> SPACING_UNEVEN;
+    };
   }
 
   String key() {

@@ -5,11 +5,15 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import lapline.practice.PanelOutline;
 import lapline.trade.measure.Estimate;
+import lapline.trade.stroke.FilmAt;
 
 /** Film at places of known position, as arrays ready for sums; all in metres. */
 final class PlacedFilm {
   /** No gauge is surer than this about one reading. */
   private static final double LEAST_UNCERTAINTY = 0.2e-6;
+
+  /** From one spot to the next a few millimetres away, metres; course assumption. */
+  private static final double TEXTURE = 1e-6;
 
   final double width;
   final double height;
@@ -67,5 +71,12 @@ final class PlacedFilm {
       read += u * u;
     }
     return Estimate.of(mean, Math.max(Math.sqrt(read) / size(), scatter() / Math.sqrt(size())));
+  }
+
+  /** As readings of the film on the panel, whose own texture adds to the gauge's uncertainty. */
+  List<FilmAt> readings() {
+    return IntStream.range(0, size())
+        .mapToObj(i -> new FilmAt(x[i], y[i], film[i], Math.hypot(uncertainty[i], TEXTURE)))
+        .toList();
   }
 }

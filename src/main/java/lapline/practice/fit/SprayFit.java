@@ -8,19 +8,21 @@ import lapline.practice.PanelEntry;
 import lapline.practice.PanelScore.Finding;
 import lapline.practice.PracticeTask;
 import lapline.trade.measure.Estimate;
+import lapline.trade.measure.TargetRange;
+import lapline.trade.stroke.StrokeReading;
 
 /**
- * Reads likely causes from the film of a panel: the deposit of spray passes is modelled, fitted to
- * the readings, and the causes compete ({@link CauseContest}).
+ * Reads likely causes from the film of a panel: what {@link StrokeReading} finds in it, and whether
+ * the film as a whole is too much or too little.
  *
- * <p>Needs 5 places for a pattern and 1 for the amount; says nothing where there are fewer. Dry
+ * <p>Needs 8 places for a pattern and 1 for the amount; says nothing where there are fewer. Dry
  * film where it was read, else wet film. What places can show depends on where they lie: stripes
  * along the strokes need places at many heights, not in three or four rows, and what happens at the
- * ends needs places near them; see SprayFitProperties. It names at most three patterns and one
- * amount, the largest effect on the film first. Deterministic.
+ * ends needs places near them; see SprayFitProperties. It names at most three faults of one hand
+ * and one amount, the largest effect on the film first. Deterministic.
  */
 public final class SprayFit {
-  private static final int PLACES_FOR_A_PATTERN = 5;
+  private static final List<String> DRY = List.of("film-build", "film-after");
 
   private SprayFit() {}
 
@@ -28,7 +30,7 @@ public final class SprayFit {
     Map<Integer, Estimate> dry = BuildByPlace.dryByPlace(entry);
     return dry.isEmpty()
         ? explain(task, entry, BuildByPlace.wetByPlace(entry), List.of("wet-film"))
-        : explain(task, entry, dry, List.of("film-build", "film-after"));
+        : explain(task, entry, dry, DRY);
   }
 
   private static List<Finding> explain(
@@ -40,33 +42,41 @@ public final class SprayFit {
     if (film.size() == 0 || !(film.mean > 0)) {
       return List.of();
     }
-    if (film.size() < PLACES_FOR_A_PATTERN) {
-      return amount(task, entry, quantities, film.level())
-          .flatMap(Amount::finding)
-          .map(List::of)
-          .orElse(List.of());
+    Optional<TargetRange> target = Amount.target(task, quantities);
+    if (film.size() < StrokeReading.LEAST_PLACES) {
+      return fewPlaces(
+          task, film, quantities.equals(DRY), amount(task, entry, target, film.level()));
     }
-    Technique technique = Technique.of(task, entry);
-    CauseContest contest = new CauseContest(film, technique);
-    CauseFindings words = new CauseFindings(film, technique);
-    List<Finding> findings =
-        new ArrayList<>(contest.verdicts().stream().map(words::finding).toList());
-    amount(task, entry, quantities, contest.meanFilm())
-        .ifPresent(a -> a.finding().ifPresent(f -> findings.add(rank(a, contest), f)));
+    WrittenStrokes written = WrittenStrokes.of(task, entry);
+    StrokeReading reading = StrokeReading.of(written.record(), film.readings());
+    List<Finding> findings = new ArrayList<>(new StrokeWords(reading, written, target).findings());
+    amount(task, entry, target, reading.meanFilm())
+        .ifPresent(f -> findings.add(rank(reading, target.orElseThrow()), f));
+    Doubts doubts = new Doubts(reading, film, written.stripedSteps());
+    findings.addAll(doubts.findings());
+    doubts.blind().ifPresent(f -> findings.add(0, f));
     return List.copyOf(findings);
   }
 
-  private static Optional<Amount> amount(
-      PracticeTask task, PanelEntry entry, List<String> quantities, Estimate mean) {
-    return Amount.target(task, quantities)
-        .map(target -> new Amount(mean, target, MixSolids.ratio(task, entry)));
+  /** A panel that never had enough places is not blamed for it. */
+  private static List<Finding> fewPlaces(
+      PracticeTask task, PlacedFilm film, boolean dry, Optional<Finding> amount) {
+    List<Finding> findings = new ArrayList<>(amount.map(List::of).orElse(List.of()));
+    boolean asked = task.panel().places().size() >= StrokeReading.LEAST_PLACES;
+    if (asked && dry) {
+      findings.add(0, Doubts.tooFew(film.size()));
+    }
+    return findings;
   }
 
-  /** How many patterns shift more film than is missing or over on the whole. */
-  private static int rank(Amount amount, CauseContest contest) {
-    return (int)
-        contest.verdicts().stream()
-            .filter(v -> v.leader().size().metres() > amount.outsideBy())
-            .count();
+  private static Optional<Finding> amount(
+      PracticeTask task, PanelEntry entry, Optional<TargetRange> target, Estimate mean) {
+    return target.flatMap(t -> new Amount(mean, t, MixSolids.ratio(task, entry)).finding());
+  }
+
+  /** How many faults shift more film than is missing or over on the whole. */
+  private static int rank(StrokeReading reading, TargetRange target) {
+    double outside = Math.abs(target.outsideBy(reading.meanFilm().value()));
+    return (int) reading.faults().stream().filter(f -> f.film().value() > outside).count();
   }
 }

@@ -1,86 +1,116 @@
 package lapline.practice.fit;
 
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
 import lapline.practice.Criterion;
 import lapline.practice.PanelEntry;
 import lapline.practice.PracticeTask;
 import lapline.practice.Reading;
+import lapline.trade.measure.Estimate;
+import lapline.trade.measure.TargetRange;
 
 /**
- * How the panel was sprayed, as far as it was written down; the rest from the task's targets, and
- * last from common practice.
+ * How gun and hand were meant to go, and what was measured of it; the rest from the task's targets,
+ * and last from common practice.
  *
  * @param fanWidth metres
- * @param gaps from each centreline to the next in the order sprayed, metres, over the coat with the
- *     most of them; empty where none was written down
- * @param plannedSpacing metres, where no gap was written down
- * @param bow mean of the distances at both ends over that in the middle, less 1; NaN if not
- *     measured
- * @param bowUncertainty of it
+ * @param fanMeasured whether it was measured on this day
+ * @param overlap target of the task, as shares
+ * @param bow mean of the distances at both ends over that in the middle, less 1; empty if they were
+ *     not measured
+ * @param distance target of the gun distance, metres; empty where the task has none
  */
 record Technique(
-    double fanWidth, List<Double> gaps, double plannedSpacing, double bow, double bowUncertainty) {
-  // common practice, no source: a fan of 9 in and 70 % overlap
+    Estimate fanWidth,
+    boolean fanMeasured,
+    TargetRange overlap,
+    Optional<Estimate> bow,
+    Optional<Double> distance) {
+  static final String SPACING = "pass-spacing";
+
+  // common practice, no source: a fan of 9 in; 70 % overlap, and half at the least
   private static final double USUAL_FAN = 0.23;
-  private static final double USUAL_OVERLAP = 0.7;
+  private static final TargetRange USUAL_OVERLAP = new TargetRange(0.5, 0.9);
+
+  /** Where the rim of a test pattern is, is a matter of opinion; share of it, course assumption. */
+  private static final double RIM = 0.04;
+
+  /** A fan that nobody measured; share of it, course assumption. */
+  private static final double UNMEASURED = 0.12;
+
   // how far a good hand's distances stray from a straight line, as a share; course assumption
   private static final double HAND = 0.03;
 
+  private static final double MOST_OVERLAP = 0.9;
+
   static Technique of(PracticeTask task, PanelEntry entry) {
-    double fan = mean(entry.of("fan-width"), target(task, "fan-width", USUAL_FAN));
-    double overlap = target(task, "overlap", USUAL_OVERLAP);
-    double[] bow = bow(entry);
+    List<Reading> fans = entry.of("fan-width").stream().filter(r -> r.value() > 0).toList();
     return new Technique(
-        fan, gaps(entry), fan * Math.min(0.9, Math.max(0, 1 - overlap)), bow[0], bow[1]);
+        fans.isEmpty() ? meantFan(task) : measured(fans),
+        !fans.isEmpty(),
+        target(task, "overlap").orElse(USUAL_OVERLAP),
+        bow(entry),
+        target(task, "distance-mean").map(Technique::middle));
   }
 
-  boolean spacingKnown() {
-    return !gaps.isEmpty();
+  private static Estimate meantFan(PracticeTask task) {
+    double fan = target(task, "fan-width").map(Technique::middle).orElse(USUAL_FAN);
+    return Estimate.of(fan, UNMEASURED * fan);
   }
 
-  /** Mean step from pass to pass, metres. */
-  double spacing() {
-    return gaps.stream().mapToDouble(g -> g).average().orElse(plannedSpacing);
+  private static Estimate measured(List<Reading> fans) {
+    double fan = mean(fans, USUAL_FAN);
+    double read = mean(fans.stream().mapToDouble(Reading::standardUncertainty));
+    return Estimate.of(fan, Math.hypot(RIM * fan, read));
   }
 
-  boolean bowKnown() {
-    return !Double.isNaN(bow);
+  /** The overlap to aim for. */
+  double meantOverlap() {
+    return Math.min(MOST_OVERLAP, Math.max(0, middle(overlap)));
   }
 
-  /** The step before pass 1 is one from the panel's edge, so it is no gap between passes. */
-  private static List<Double> gaps(PanelEntry entry) {
-    List<Reading> spacing =
-        entry.of("pass-spacing").stream()
-            .filter(r -> r.value() > 0 && r.cell().pass() != 1)
-            .toList();
-    return Stream.iterate(1, c -> c <= 20, c -> c + 1)
-        .map(c -> spacing.stream().filter(r -> r.cell().coat() == c).map(Reading::value).toList())
-        .reduce(List.of(), (most, next) -> next.size() > most.size() ? next : most);
+  /** The step between passes that the task asks for with this fan, metres. */
+  double meantStep() {
+    return fanWidth.value() * (1 - meantOverlap());
   }
 
-  private static double[] bow(PanelEntry entry) {
-    List<Reading> start = entry.of("distance-start");
-    List<Reading> middle = entry.of("distance-middle");
-    List<Reading> end = entry.of("distance-end");
-    double m = mean(middle, Double.NaN);
-    double bow = (mean(start, Double.NaN) + mean(end, Double.NaN)) / 2 / m - 1;
-    double reading = middle.stream().mapToDouble(Reading::standardUncertainty).average().orElse(0);
-    double each = reading / m * Math.sqrt(1.5 / Math.max(1, middle.size()));
-    return new double[] {m > 0 ? bow : Double.NaN, Math.hypot(HAND, each)};
+  /** Overlap below this is too little. */
+  double leastOverlap() {
+    return Math.min(MOST_OVERLAP, Math.max(0, overlap.least()));
+  }
+
+  private static double middle(TargetRange range) {
+    return (range.least() + range.most()) / 2;
+  }
+
+  private static Optional<Estimate> bow(PanelEntry entry) {
+    List<Reading> middles = entry.of("distance-middle");
+    double middle = mean(middles, Double.NaN);
+    double start = mean(entry.of("distance-start"), Double.NaN);
+    double end = mean(entry.of("distance-end"), Double.NaN);
+    double bow = (start + end) / 2 / middle - 1;
+    if (!(middle > 0) || Double.isNaN(bow)) {
+      return Optional.empty();
+    }
+    double reading = mean(middles.stream().mapToDouble(Reading::standardUncertainty));
+    double each = reading / middle * Math.sqrt(1.5 / middles.size());
+    return Optional.of(Estimate.of(bow, Math.hypot(HAND, each)));
   }
 
   private static double mean(List<Reading> readings, double otherwise) {
     return readings.stream().mapToDouble(Reading::value).average().orElse(otherwise);
   }
 
-  private static double target(PracticeTask task, String quantity, double otherwise) {
+  private static double mean(DoubleStream values) {
+    return values.average().orElse(0);
+  }
+
+  private static Optional<TargetRange> target(PracticeTask task, String quantity) {
     return task.criteria().stream()
         .filter(c -> c.quantity().equals(quantity))
         .map(Criterion::target)
         .filter(t -> t.hasLeast() && t.hasMost())
-        .mapToDouble(t -> (t.least() + t.most()) / 2)
-        .findFirst()
-        .orElse(otherwise);
+        .findFirst();
   }
 }

@@ -34,6 +34,11 @@ public sealed interface Departure {
    * and film falls with its power {@link StrokeModel#LOST_WITH_DISTANCE}.
    */
   record Arc() implements Departure {
+    /** How much further away the gun is at the ends, as a share, where this share is missing. */
+    public static double farther(double missing) {
+      return StrokeModel.farther(Math.max(0, Math.min(new Arc().most(), missing)));
+    }
+
     @Override
     public double usual() {
       return 0.3;
@@ -141,12 +146,12 @@ public sealed interface Departure {
 
     @Override
     public double least() {
-      return -0.8;
+      return -0.9;
     }
 
     @Override
     public double most() {
-      return 0.8;
+      return 0.9;
     }
   }
 
@@ -176,6 +181,48 @@ public sealed interface Departure {
     @Override
     public double most() {
       return 1.5;
+    }
+  }
+
+  /** Which edges along the strokes. */
+  enum Edge {
+    BOTH,
+    LOWER,
+    UPPER
+  }
+
+  /**
+   * The outermost passes left out, or sprayed more than once. Value: how many times more than once;
+   * −1 where they are missing.
+   *
+   * @param within passes are outermost whose middle, as it was meant, lies less than this inside
+   *     the panel, metres; any finite
+   */
+  record Outermost(Edge edge, double within) implements Departure {
+    public Outermost {
+      if (!Double.isFinite(within)) {
+        throw new MeasureException("within", within, "a finite number");
+      }
+    }
+
+    boolean counts(double centreline, double height) {
+      boolean lower = centreline < within && edge != Edge.UPPER;
+      return lower || (centreline > height - within && edge != Edge.LOWER);
+    }
+
+    @Override
+    public double usual() {
+      return 0.7;
+    }
+
+    @Override
+    public double least() {
+      return -1;
+    }
+
+    @Override
+    public double most() {
+      return 2;
     }
   }
 }

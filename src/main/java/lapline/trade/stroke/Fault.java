@@ -19,5 +19,12 @@ public enum Fault {
   /** Thick along an edge: a pass too many there. */
   EDGES_HEAVY,
   /** One step wider or narrower than it was written down or meant to be. */
-  ONE_STEP
+  ONE_STEP,
+  /** Stripes along the strokes: all steps too wide for the fan. */
+  STEPS_WIDE,
+  /** Stripes along the strokes: the steps were as uneven as they were written down. */
+  STEPS_UNEVEN;
+
+  /** How many are departures from the passes as they were meant, and compete with each other. */
+  static final int DEPARTURES = STEPS_WIDE.ordinal();
 }

@@ -1,6 +1,7 @@
 package lapline.trade.stroke;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
@@ -20,11 +21,13 @@ final class FirstGuess {
 
   private final StrokeModel model;
   private final List<FilmAt> readings;
+  private final double[][][] filmOfCoat;
   private final List<Guess> guesses = new ArrayList<>();
 
   private FirstGuess(StrokeModel model, List<FilmAt> readings) {
     this.model = model;
     this.readings = readings;
+    this.filmOfCoat = new double[model.plan().coats().size()][][];
   }
 
   private record Guess(double[] parameters, double badness) {}
@@ -32,47 +35,92 @@ final class FirstGuess {
   /**
    * The best few, best first; one where nothing needs searching.
    *
-   * @param level ln of about the mean film
+   * @param start all parameters but the shifts, which are searched for
    */
-  static List<double[]> of(StrokeModel model, List<FilmAt> readings, double level) {
-    FirstGuess search = new FirstGuess(model, readings);
-    double[] written = new double[model.parameters()];
-    written[StrokeModel.LEVEL] = level;
-    search.shifts(written, 0);
-    return search.guesses.stream()
-        .sorted(Comparator.comparingDouble(Guess::badness))
-        .limit(KEPT)
-        .map(Guess::parameters)
-        .toList();
+  static List<double[]> of(StrokeModel model, List<FilmAt> readings, double[] start) {
+    return searched(model, readings, start).stream().limit(KEPT).map(Guess::parameters).toList();
   }
 
-  private void shifts(double[] p, int coat) {
-    if (coat == model.plan().coats().size()) {
-      guesses.add(new Guess(p.clone(), badness(p)));
+  /** Squares that the best guess leaves, with the level fitted. */
+  static double badness(PassPlan plan, List<FilmAt> readings) {
+    StrokeModel bare = new StrokeModel(plan, List.of());
+    return searched(bare, readings, new double[bare.parameters()]).get(0).badness;
+  }
+
+  private static List<Guess> searched(StrokeModel model, List<FilmAt> readings, double[] start) {
+    FirstGuess search = new FirstGuess(model, readings);
+    for (int coat = 0; coat < search.filmOfCoat.length; coat++) {
+      search.filmOfCoat[coat] = search.film(coat, start);
+    }
+    search.shifts(start.clone(), new double[readings.size()], 0);
+    return search.guesses.stream().sorted(Comparator.comparingDouble(Guess::badness)).toList();
+  }
+
+  private double[] phases(int coat) {
+    boolean known = model.plan().coats().get(coat).shift() < SHIFT_KNOWN * model.plan().meanStep();
+    return known ? new double[] {0} : PHASES;
+  }
+
+  /** Of one coat alone, by phase and reading. */
+  private double[][] film(int coat, double[] start) {
+    StrokeModel alone = new StrokeModel(model.plan().only(coat), model.departures());
+    double[] phases = phases(coat);
+    double[][] film = new double[phases.length][readings.size()];
+    double[] p = Arrays.copyOf(start, alone.parameters());
+    System.arraycopy(start, model.first(), p, alone.first(), model.departures().size());
+    p[StrokeModel.LEVEL] = 0;
+    for (int i = 0; i < phases.length; i++) {
+      p[StrokeModel.SHIFT] = phases[i] * model.plan().meanStep();
+      StrokeModel.At at = alone.at(p);
+      for (int r = 0; r < readings.size(); r++) {
+        film[i][r] = at.film(readings.get(r).x(), readings.get(r).y());
+      }
+    }
+    return film;
+  }
+
+  private void shifts(double[] p, double[] sum, int coat) {
+    if (coat == filmOfCoat.length) {
+      guesses.add(new Guess(p.clone(), badness(sum)));
       return;
     }
-    double step = model.plan().meanStep();
-    boolean known = model.plan().coats().get(coat).shift() < SHIFT_KNOWN * step;
-    for (double phase : known ? new double[] {0} : PHASES) {
-      p[StrokeModel.SHIFT + coat] = phase * step;
-      shifts(p, coat + 1);
+    double[] phases = phases(coat);
+    for (int i = 0; i < phases.length; i++) {
+      p[StrokeModel.SHIFT + coat] = phases[i] * model.plan().meanStep();
+      double[] more = sum.clone();
+      for (int r = 0; r < more.length; r++) {
+        more[r] += filmOfCoat[coat][i][r];
+      }
+      shifts(p, more, coat + 1);
     }
     p[StrokeModel.SHIFT + coat] = 0;
   }
 
   /** Squares that are left with the level fitted. */
-  private double badness(double[] p) {
-    StrokeModel.At at = model.at(p);
+  private double badness(double[] film) {
     double own = 0;
     double cross = 0;
     double read = 0;
-    for (FilmAt r : readings) {
-      double film = at.film(r.x(), r.y());
-      double weight = 1 / (r.uncertainty() * r.uncertainty() + HAND * HAND * film * film);
-      own += weight * film * film;
-      cross += weight * film * r.film();
+    double level = meanOf(film);
+    for (int i = 0; i < film.length; i++) {
+      FilmAt r = readings.get(i);
+      double hand = HAND * level * film[i];
+      double weight = 1 / (r.uncertainty() * r.uncertainty() + hand * hand);
+      own += weight * film[i] * film[i];
+      cross += weight * film[i] * r.film();
       read += weight * r.film() * r.film();
     }
-    return read - cross * cross / own;
+    return own > 0 ? read - cross * cross / own : read;
+  }
+
+  /** Roughly, by how much film of a level of 1 falls short of the readings. */
+  private double meanOf(double[] film) {
+    double sum = 0;
+    double read = 0;
+    for (int i = 0; i < film.length; i++) {
+      sum += film[i];
+      read += readings.get(i).film();
+    }
+    return sum > 0 ? read / sum : 0;
   }
 }

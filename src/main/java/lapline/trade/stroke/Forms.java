@@ -15,6 +15,12 @@ final class Forms {
   /** A pass this far beyond an edge, in fans, still shows along it. */
   private static final double BEYOND = 0.25;
 
+  /** Strips about both edges, see {@link #fault}. */
+  private static final double EDGE_STRIPS = 2 * STRIPS_A_FAN * (BEYOND + 1 / 3.0);
+
+  /** How far inside an edge passes are still called outermost, in steps. */
+  private static final double[] OUTERMOST = {-0.5, 0.5, 1.5};
+
   private final List<Departure> all = new ArrayList<>();
   private final PassPlan plan;
   private final int strips;
@@ -36,6 +42,11 @@ final class Forms {
       all.add(new Departure.Strip(y));
     }
     this.strips = all.size() - before;
+    for (double steps : OUTERMOST) {
+      for (Departure.Edge edge : Departure.Edge.values()) {
+        all.add(new Departure.Outermost(edge, steps * plan.meanStep()));
+      }
+    }
   }
 
   /**
@@ -56,8 +67,10 @@ final class Forms {
   double of(Fault fault) {
     return switch (fault) {
       case LINGERING, TRIGGER_EARLY -> LENGTHS.length * End.values().length;
-      case EDGES_THIN, EDGES_HEAVY, ONE_STEP -> strips / 2.0;
-      case ARCING, DRIFT_ALONG, DRIFT_ACROSS, TILT -> 1;
+      case ONE_STEP -> strips / 2.0;
+      case EDGES_THIN, EDGES_HEAVY ->
+          OUTERMOST.length * Departure.Edge.values().length + EDGE_STRIPS;
+      case ARCING, DRIFT_ALONG, DRIFT_ACROSS, TILT, STEPS_WIDE, STEPS_UNEVEN -> 1;
     };
   }
 
@@ -69,6 +82,9 @@ final class Forms {
       double edge = plan.fanWidth().value() / 3;
       boolean inside = strip.height() >= edge && strip.height() <= plan.height() - edge;
       return inside ? Fault.ONE_STEP : value > 0 ? Fault.EDGES_HEAVY : Fault.EDGES_THIN;
+    }
+    if (departure instanceof Departure.Outermost) {
+      return value > 0 ? Fault.EDGES_HEAVY : Fault.EDGES_THIN;
     }
     if (departure instanceof Departure.Ends) {
       return value > 0 ? Fault.LINGERING : Fault.TRIGGER_EARLY;

@@ -15,6 +15,9 @@ final class PanelFits {
 
   private static final double LEAN = 0.4;
 
+  /** ln of the shape of a heeled fan over that of an upright one: its heavy side is blunter. */
+  private static final double LEANING_SHAPE = -0.15;
+
   private final PassPlan plan;
   private final List<FilmAt> readings;
   private final double mean;
@@ -55,7 +58,9 @@ final class PanelFits {
         k -> {
           StrokeModel model = new StrokeModel(plan, departures);
           StrokeModel bare = new StrokeModel(plan, List.of());
-          return FirstGuess.of(bare, used(), Math.log(mean)).stream()
+          double[] start = new double[bare.parameters()];
+          start[StrokeModel.LEVEL] = Math.log(mean);
+          return FirstGuess.of(bare, used(), start).stream()
               .map(p -> fitted(model, Arrays.copyOf(p, model.parameters()), 2))
               .max(Comparator.comparingDouble(StrokeFit::logEvidence))
               .orElseThrow();
@@ -83,11 +88,13 @@ final class PanelFits {
 
   /**
    * A heeled gun moves the middle of each pass as well, so that the readings without it are fitted
-   * by passes that lie elsewhere, and a small step from there does not find it.
+   * by passes that lie elsewhere, and a small step from there does not find it: its passes are
+   * searched for anew.
    */
   private StrokeFit leaning(StrokeFit without, StrokeModel wider) {
     return DoubleStream.of(-LEAN, LEAN)
-        .mapToObj(lean -> fitted(wider, leaning(without, wider, lean), 1))
+        .mapToObj(lean -> FirstGuess.of(wider, used(), leaning(without, wider, lean)).get(0))
+        .map(start -> fitted(wider, start, 1))
         .max(Comparator.comparingDouble(StrokeFit::logEvidence))
         .orElseThrow();
   }
@@ -95,7 +102,7 @@ final class PanelFits {
   private double[] leaning(StrokeFit without, StrokeModel model, double lean) {
     double[] start = Arrays.copyOf(without.parameters(), model.parameters());
     start[StrokeModel.FAN] = 0;
-    start[StrokeModel.SHAPE] = 0;
+    start[StrokeModel.SHAPE] = LEANING_SHAPE;
     for (int c = 0; c < plan.coats().size(); c++) {
       start[StrokeModel.SHIFT + c] -= lean / LEAN * LEAN_MOVES * plan.fanWidth().value();
     }
@@ -119,6 +126,18 @@ final class PanelFits {
         readings.stream()
             .mapToDouble(r -> with.film(r.x(), r.y()) - without.film(r.x(), r.y()))
             .toArray());
+  }
+
+  /** Root mean square of what the readings lie off a fit's film, strays left out; metres. */
+  double scatter(StrokeFit fit) {
+    StrokeModel.At at = fit.model().at(fit.parameters());
+    double squares = 0;
+    for (int i = 0; i < readings.size(); i++) {
+      FilmAt r = readings.get(i);
+      double off = strays.contains(i) ? 0 : r.film() - at.film(r.x(), r.y());
+      squares += off * off;
+    }
+    return Math.sqrt(squares / Math.max(1, readings.size() - strays.size()));
   }
 
   static double spread(double[] values) {

@@ -10,6 +10,7 @@ final class PanelSpots {
 
   private static final int COLUMNS = 17;
   private static final int ROWS = 25;
+  private static final int LINE = 81;
 
   private PanelSpots() {}
 
@@ -25,5 +26,15 @@ final class PanelSpots {
       }
     }
     return spots;
+  }
+
+  /** Up through the middle of the panel, close enough together for any stripe. */
+  static List<Spot> across(PassPlan plan) {
+    List<Spot> line = new ArrayList<>();
+    for (int i = 0; i < LINE; i++) {
+      double y = RIM + (plan.height() - 2 * RIM) * i / (LINE - 1);
+      line.add(new Spot(plan.width() / 2, y));
+    }
+    return line;
   }
 }

@@ -45,6 +45,9 @@ public record PassPlan(
     /** As of a hand that meant a step and kept to it more or less. */
     public static final double MOST_UNSURE = 0.1;
 
+    /** How far each step of a steady hand strays, metres; common practice, no source: 4 to 8 mm. */
+    public static final double STEADY = 0.006;
+
     public Coat {
       centrelines = List.copyOf(centrelines);
       if (centrelines.size() < 2) {
@@ -85,6 +88,15 @@ public record PassPlan(
       return new Coat(passes, each, all, shift);
     }
 
+    /** As many passes from the first to the last, all steps alike, by a hand as steady as any. */
+    Coat evened() {
+      List<Double> even = new ArrayList<>();
+      for (int i = 0; i < centrelines.size(); i++) {
+        even.add(centrelines.get(0) + i * meanStep());
+      }
+      return new Coat(even, Math.max(each, STEADY), all, shift);
+    }
+
     double meanStep() {
       int last = centrelines.size() - 1;
       return (centrelines.get(last) - centrelines.get(0)) / last;
@@ -98,6 +110,30 @@ public record PassPlan(
   /** Mean step between passes over all coats, metres. */
   public double meanStep() {
     return coats.stream().mapToDouble(Coat::meanStep).average().orElseThrow();
+  }
+
+  /** One of the coats alone, by its number from 0. */
+  PassPlan only(int coat) {
+    return new PassPlan(width, height, List.of(coats.get(coat)), fanWidth, beta);
+  }
+
+  /** The same coats with even steps. */
+  public PassPlan evened() {
+    return new PassPlan(width, height, coats.stream().map(Coat::evened).toList(), fanWidth, beta);
+  }
+
+  /** Root mean square of what the steps differ from the mean of their coat, metres. */
+  double unevenness() {
+    double squares = 0;
+    int steps = 0;
+    for (Coat coat : coats) {
+      for (int i = 1; i < coat.centrelines().size(); i++) {
+        double step = coat.centrelines().get(i) - coat.centrelines().get(i - 1);
+        squares += (step - coat.meanStep()) * (step - coat.meanStep());
+        steps++;
+      }
+    }
+    return Math.sqrt(squares / steps);
   }
 
   double[][] centrelines() {

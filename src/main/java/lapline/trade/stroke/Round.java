@@ -14,6 +14,9 @@ final class Round {
   /** Course assumption: a slip of the pen, a grain of dust under the probe. */
   private static final double STRAYS = 0.02;
 
+  /** ln of the prior weight of a stray against a good reading. */
+  static final double LOG_STRAY = Math.log(STRAYS / (1 - STRAYS));
+
   private final List<Claim> claims;
   private final int stray;
   private final double strayEvidence;
@@ -25,14 +28,14 @@ final class Round {
    * @param stray the reading that would gain most by being one; −1 for none
    */
   Round(Map<Fault, Claim> best, int stray, double strayEvidence) {
-    double share = Math.log(Fault.values().length);
+    double share = Math.log(Fault.DEPARTURES);
     this.claims =
         best.values().stream()
             .map(c -> c.with(c.evidence() - share))
             .sorted(Comparator.comparingDouble((Claim c) -> -c.evidence()))
             .toList();
     this.stray = stray;
-    this.strayEvidence = strayEvidence + Math.log(STRAYS / (1 - STRAYS));
+    this.strayEvidence = strayEvidence + LOG_STRAY;
     double top = claims.isEmpty() ? 0 : claims.get(0).evidence();
     this.most = Math.max(0, Math.max(top, this.strayEvidence));
     this.whole =

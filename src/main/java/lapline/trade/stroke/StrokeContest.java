@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,16 +46,24 @@ final class StrokeContest {
   /** Where a fan that leans as far as this cannot be seen, none is looked for. */
   private static final double MOST_LEAN = 0.8;
 
+  private final StrokeRecord record;
   private final PassPlan plan;
   private final PanelFits fits;
   private final Forms forms;
   private final List<Departure> in = new ArrayList<>();
+  private final Map<PassPlan, StrokeFit> along = new HashMap<>();
   private StrokeFit fit;
 
-  StrokeContest(PassPlan plan, List<FilmAt> readings) {
+  /**
+   * @param plan one of the record's
+   * @param strays readings that are set aside from the start
+   */
+  StrokeContest(StrokeRecord record, PassPlan plan, List<FilmAt> readings, List<Integer> strays) {
+    this.record = record;
     this.plan = plan;
     this.fits = new PanelFits(plan, readings);
     this.forms = new Forms(plan);
+    strays.forEach(fits::setAside);
     run();
   }
 
@@ -88,6 +97,50 @@ final class StrokeContest {
     return fits.strays();
   }
 
+  List<Departure> departures() {
+    return List.copyOf(in);
+  }
+
+  /** Mean of the readings, metres. */
+  double mean() {
+    return fits.mean();
+  }
+
+  /** Mean standard uncertainty of a reading, metres. */
+  double readingUncertainty() {
+    return fits.readings().stream().mapToDouble(FilmAt::uncertainty).average().orElseThrow();
+  }
+
+  /** ln of the weight of all that this contest takes to have happened. */
+  double logWeight() {
+    return logWeight(fit);
+  }
+
+  /** The same for the same departures and strays with the passes as in this plan. */
+  double logWeight(PassPlan other) {
+    return logWeight(searched(other));
+  }
+
+  /** The likeliest fit with the same departures and strays along another plan. */
+  StrokeFit searched(PassPlan other) {
+    return other == plan ? fit : along.computeIfAbsent(other, this::fitted);
+  }
+
+  private StrokeFit fitted(PassPlan other) {
+    PanelFits there = new PanelFits(other, fits.readings());
+    fits.strays().forEach(there::setAside);
+    return there.searched(in);
+  }
+
+  private double logWeight(StrokeFit of) {
+    double priors = strays().size() * Round.LOG_STRAY;
+    for (Departure one : in) {
+      double value = of.parameters()[of.model().first() + in.indexOf(one)];
+      priors -= Math.log(Fault.DEPARTURES * forms.of(forms.fault(one, value)));
+    }
+    return of.logEvidence() + priors;
+  }
+
   /**
    * For each fault that came in and holds with the others in: it against what could be in its
    * place.
@@ -102,6 +155,30 @@ final class StrokeContest {
       }
     }
     return verdicts;
+  }
+
+  /** How far the readings lie off their mean, root mean square, metres. */
+  double spread() {
+    return Math.sqrt(
+        fits.readings().stream()
+            .mapToDouble(r -> (r.film() - fits.mean()) * (r.film() - fits.mean()))
+            .average()
+            .orElseThrow());
+  }
+
+  /** How far the readings lie off the film, root mean square, metres. */
+  double scatter() {
+    return fits.scatter(fit);
+  }
+
+  /** The same without this departure. */
+  double scatterWithout(Departure one) {
+    return fits.scatter(fits.searched(others(one)));
+  }
+
+  /** The same with the passes as in another plan. */
+  double scatterAlong(PassPlan other) {
+    return fits.scatter(searched(other));
   }
 
   /** With this departure in the place of another. */
@@ -126,7 +203,7 @@ final class StrokeContest {
       all += gain;
       most = Math.max(most, gain);
     }
-    return all - most < Math.log(Fault.values().length / CHANCE);
+    return all - most < Math.log(Fault.DEPARTURES / CHANCE);
   }
 
   private Round round(StrokeFit without) {
@@ -173,18 +250,30 @@ final class StrokeContest {
   private Optional<Claim> linear(StrokeFit without, Departure departure, double[] column) {
     Gain gain = Gain.of(without, without.scatter().whitened(column), departure.usual());
     double value = gain.value();
+    double told =
+        departure instanceof Departure.Arc ? record.forArc(possible(departure, value)) : 0;
     boolean possible =
         value > departure.least()
             && value < BEYOND_BOUNDS * departure.most()
             && Math.abs(value) * PanelFits.spread(column) >= MATERIAL * fits.mean();
     return possible
-        ? Optional.of(new Claim(forms.fault(departure, value), departure, value, gain.evidence()))
+        ? Optional.of(
+            new Claim(forms.fault(departure, value), departure, value, gain.evidence() + told))
         : Optional.empty();
+  }
+
+  private static double possible(Departure departure, double value) {
+    return Math.max(departure.least(), Math.min(departure.most(), value));
+  }
+
+  /** Leaves less than chance does, so that nothing is gained by a slow search. */
+  private boolean isWell(StrokeFit without) {
+    return StrokeReading.fits(without, strays().size()) > 0.5;
   }
 
   private Optional<Claim> tilt(StrokeFit without) {
     double least = MATERIAL * fits.mean();
-    if (fits.seenOfLean(without, MOST_LEAN) < least) {
+    if (isWell(without) || fits.seenOfLean(without, MOST_LEAN) < least) {
       return Optional.empty();
     }
     Departure tilt = new Departure.Tilt();

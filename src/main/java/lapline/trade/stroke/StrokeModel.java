@@ -39,6 +39,7 @@ final class StrokeModel {
   private final double step;
   private final int[] shares;
   private final int[] strips;
+  private final int[] edges;
   private final int arc;
   private final int tilt;
 
@@ -50,9 +51,12 @@ final class StrokeModel {
     this.arc = last(Departure.Arc.class);
     this.tilt = last(Departure.Tilt.class);
     this.strips = all(Departure.Strip.class);
+    this.edges = all(Departure.Outermost.class);
     this.shares =
         IntStream.range(0, departures.size())
-            .filter(i -> i != arc && i != tilt && !(departures.get(i) instanceof Departure.Strip))
+            .filter(i -> i != arc && i != tilt)
+            .filter(i -> !(departures.get(i) instanceof Departure.Strip))
+            .filter(i -> !(departures.get(i) instanceof Departure.Outermost))
             .toArray();
   }
 
@@ -65,6 +69,11 @@ final class StrokeModel {
   private int last(Class<? extends Departure> kind) {
     int[] found = all(kind);
     return found.length == 0 ? -1 : found[found.length - 1];
+  }
+
+  /** How much further away the gun is, as a share, where an arc takes this share of the film. */
+  static double farther(double missing) {
+    return Math.pow(1 - missing, -1 / LOST_WITH_DISTANCE) - 1;
   }
 
   List<Departure> departures() {
@@ -124,7 +133,7 @@ final class StrokeModel {
       this.fan = plan.fanWidth().value() * Math.exp(p[FAN]);
       this.stretch = Math.exp(p[STEP]);
       this.front = Math.exp(p[LEVEL]) * step * stretch / (fan * passes.length);
-      this.farther = Math.pow(1 - value(arc), -1 / LOST_WITH_DISTANCE) - 1;
+      this.farther = farther(value(arc));
       this.shape = new FanShape(plan.beta().value() * Math.exp(p[SHAPE]), value(tilt));
     }
 
@@ -167,6 +176,9 @@ final class StrokeModel {
       byWidth = 0;
       byTilt = 0;
       int n = 0;
+      for (int i : edges) {
+        slopes[first() + i] = 0;
+      }
       for (int c = 0; c < passes.length; c++) {
         double byShift = 0;
         for (double written : passes[c]) {
@@ -176,15 +188,16 @@ final class StrokeModel {
           ofPass[n] = 0;
           if (Math.abs(u) < FanShape.REACH) {
             shape.place(u);
-            double byY = -2 / w * shape.byPlace;
-            sum += shape.at;
+            double times = times(written, scale);
+            double byY = -2 / w * shape.byPlace * times;
+            sum += shape.at * times;
             byShift += byY;
             byStep += byY * off;
-            byWidth -= shape.byPlace * u;
-            byShape += shape.byShape;
-            byTilt += shape.byLean;
+            byWidth -= shape.byPlace * u * times;
+            byShape += shape.byShape * times;
+            byTilt += shape.byLean * times;
             byHeight[n] = scale * byY;
-            ofPass[n] = scale * shape.at;
+            ofPass[n] = scale * shape.at * times;
           }
           n++;
         }
@@ -196,6 +209,18 @@ final class StrokeModel {
       slopes[STEP] = passesOnly + scale * byStep;
       slopes[FAN] = byWidth - passesOnly;
       slopes[SHAPE] = scale * byShape;
+    }
+
+    /** How often a pass was sprayed; adds what one time more would do to the slopes. */
+    private double times(double written, double scale) {
+      double times = 1;
+      for (int i : edges) {
+        if (((Departure.Outermost) departures.get(i)).counts(written, plan.height())) {
+          times += value(i);
+          slopes[first() + i] += scale * shape.at;
+        }
+      }
+      return times;
     }
 
     /** Adds to the slopes what one strip of a stroke's worth of each coat does; its film. */

@@ -1,7 +1,9 @@
 package lapline.trade.stroke;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import lapline.trade.measure.Estimate;
 import lapline.trade.measure.MeasureException;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
@@ -13,22 +15,30 @@ import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
  * <p>Deterministic. Accuracy and limits: StrokeReadingProperties sprays panels with equations of
  * its own and says how often the fault that was made is named first.
  *
- * @param meanFilm of the panel, metres
  * @param overlap 1 − step / fan width; its uncertainty is that of what was written down where
  *     strokes overlap so much that the film cannot show it
  * @param faults those that hold with the others in, most film moved first
  * @param strays the readings, by their number from 0, that no hand explains
  * @param fits probability of residuals at least as large as these if this is what happened; below
- *     0.01 the readings fit no pattern that is known here
+ *     {@link #FITS_NOTHING} the readings fit no pattern that is known here
+ * @param scatter how far the readings lie off that film, root mean square, strays left out; metres
+ * @param film of the whole panel as all this has it
  */
 public record StrokeReading(
-    Estimate meanFilm, Estimate overlap, List<Found> faults, List<Integer> strays, double fits) {
+    Estimate overlap,
+    List<Found> faults,
+    List<Integer> strays,
+    double fits,
+    double scatter,
+    FittedFilm film) {
 
   /** With fewer places than this nothing is read. */
   public static final int LEAST_PLACES = 8;
 
+  public static final double FITS_NOTHING = 0.01;
+
   /** Named beside a fault when they have at least this share of the weight. */
-  private static final double RIVAL = 0.05;
+  static final double RIVAL = 0.1;
 
   public StrokeReading {
     faults = List.copyOf(faults);
@@ -38,27 +48,42 @@ public record StrokeReading(
   /**
    * One fault.
    *
-   * @param value of the departure, in its unit, see {@link Departure}
+   * @param departure from the passes as they were meant; empty for a fault of the passes themselves
+   * @param value of the departure, in its unit, see {@link Departure}; else the overlap
+   * @param film highest less lowest of what it does to the film over the panel, metres
    * @param probability against all else that could be in its place, chance included
+   * @param without how far the readings would lie off the film without it, root mean square, metres
    * @param rivals what else could be, likeliest first
    * @param next where three more readings would tell it from the first rival; empty without one
    */
   public record Found(
       Fault fault,
-      Departure departure,
+      Optional<Departure> departure,
       Estimate value,
+      Estimate film,
       double probability,
+      double without,
       List<Rival> rivals,
       List<Spot> next) {}
 
   /** Another fault in a fault's place. */
   public record Rival(Fault fault, double probability) {}
 
+  /** Mean film of the panel, metres. */
+  public Estimate meanFilm() {
+    return film.mean();
+  }
+
+  /** The same with one plan and nothing else known. */
+  public static StrokeReading of(PassPlan plan, List<FilmAt> readings) {
+    return of(StrokeRecord.of(plan), readings);
+  }
+
   /**
    * @throws MeasureException with fewer than {@link #LEAST_PLACES} readings, or film that is
    *     nowhere more than 0
    */
-  public static StrokeReading of(PassPlan plan, List<FilmAt> readings) {
+  public static StrokeReading of(StrokeRecord record, List<FilmAt> readings) {
     if (readings.size() < LEAST_PLACES) {
       throw new MeasureException("readings", readings.size(), LEAST_PLACES + " or more");
     }
@@ -66,19 +91,22 @@ public record StrokeReading(
     if (!(mean > 0)) {
       throw new MeasureException("mean film", mean, "more than 0");
     }
-    StrokeContest contest = new StrokeContest(plan, readings);
+    PlanContest plans = new PlanContest(record, readings);
+    StrokeContest contest = plans.leader();
+    List<Found> found = new ArrayList<>(new StepFaults(record, plans).found());
+    contest.verdicts().forEach((departure, round) -> found.add(found(contest, departure, round)));
+    found.sort(Comparator.comparingDouble((Found f) -> -f.film().value()));
     StrokeFit fit = contest.fit();
-    List<Found> found = new ArrayList<>();
-    double reading = readings.stream().mapToDouble(FilmAt::uncertainty).average().orElseThrow();
-    contest
-        .verdicts()
-        .forEach((departure, round) -> found.add(found(contest, departure, round, reading)));
     return new StrokeReading(
-        level(fit), overlap(fit), found, contest.strays(), fits(fit, contest.strays().size()));
+        overlap(fit),
+        found,
+        contest.strays(),
+        fits(fit, contest.strays().size()),
+        contest.scatter(),
+        FittedFilm.of(fit));
   }
 
-  private static Found found(
-      StrokeContest contest, Departure departure, Round round, double reading) {
+  private static Found found(StrokeContest contest, Departure departure, Round round) {
     StrokeFit fit = contest.fit();
     int parameter = fit.model().first() + fit.model().departures().indexOf(departure);
     Claim leader = round.claims().get(0);
@@ -88,24 +116,27 @@ public record StrokeReading(
             .map(c -> new Rival(c.fault(), round.weight(c)))
             .filter(r -> r.probability() >= RIVAL)
             .toList();
+    double value = fit.parameters()[parameter];
+    double uncertainty = fit.uncertainty(parameter);
+    FittedFilm film = FittedFilm.of(fit);
+    double moved = film.apartFrom(film.without(departure));
     return new Found(
         leader.fault(),
-        departure,
-        Estimate.of(fit.parameters()[parameter], fit.uncertainty(parameter)),
+        Optional.of(departure),
+        Estimate.of(value, uncertainty),
+        Estimate.of(moved, value == 0 ? 0 : moved * uncertainty / Math.abs(value)),
         round.weight(leader),
+        contest.scatterWithout(departure),
         rivals,
         rivals.isEmpty()
             ? List.of()
             : NextSpots.between(
-                fit, contest.instead(round.claims().get(1).departure(), departure), reading));
+                fit,
+                contest.instead(round.claims().get(1).departure(), departure),
+                contest.readingUncertainty()));
   }
 
-  private static Estimate level(StrokeFit fit) {
-    double film = Math.exp(fit.parameters()[StrokeModel.LEVEL]);
-    return Estimate.of(film, film * fit.uncertainty(StrokeModel.LEVEL));
-  }
-
-  private static Estimate overlap(StrokeFit fit) {
+  static Estimate overlap(StrokeFit fit) {
     double[] p = fit.parameters();
     PassPlan plan = fit.model().plan();
     double share =
@@ -118,7 +149,7 @@ public record StrokeReading(
     return Estimate.of(1 - share, share * fit.uncertaintyOf(factors));
   }
 
-  private static double fits(StrokeFit fit, int strays) {
+  static double fits(StrokeFit fit, int strays) {
     int n = fit.residual().length - strays;
     double free = Math.max(1, n - fit.model().departures().size() - 1);
     return ChiSquaredDistribution.of(free).survivalProbability(StrokeFit.square(fit.residual()));

@@ -15,6 +15,7 @@ import lapline.practice.PanelScore.Finding;
 import lapline.practice.Phrase;
 import lapline.practice.PracticeTask;
 import lapline.practice.Reading;
+import lapline.trade.stroke.StrokeReading.Found;
 import org.junit.jupiter.api.Test;
 
 class SprayFitTest {
@@ -59,7 +60,7 @@ class SprayFitTest {
     Map<Integer, Double> two = Map.of(1, 30e-6, 24, 34e-6);
     assertThat(SprayFit.explain(TASK, Panels.entry(two)))
         .extracting(Finding::id)
-        .containsExactly("too-little");
+        .containsExactly("too-few.blind", "too-little");
   }
 
   @Test
@@ -105,17 +106,14 @@ class SprayFitTest {
       assertThat(words.containsKey(cause.key())).as(cause.key()).isTrue();
       assertThat(words.containsKey(cause.key() + ".change")).as(cause.key()).isTrue();
     }
-    for (FilmPattern p :
-        FilmPatterns.on(
-            Panels.WIDTH,
-            Panels.HEIGHT,
-            Technique.of(TASK, PanelEntry.of(List.of(Panels.steps(0.05, 0.12, 0.05, 0.15)))))) {
-      for (FilmPattern.Meaning m : new FilmPattern.Meaning[] {p.thicker(), p.thinner()}) {
-        if (m != null) {
-          String key = m.cause().key() + ".evidence" + m.form();
-          assertThat(words.containsKey(key)).as(key).isTrue();
-        }
-      }
+    for (Found found : Founds.all()) {
+      String key =
+          Cause.of(found.fault()).key() + ".evidence" + StrokeForm.of(found, Panels.HEIGHT);
+      assertThat(words.containsKey(key)).as(key).isTrue();
+    }
+    for (String doubt : List.of("cause.stray", "cause.no-pattern")) {
+      assertThat(words.containsKey(doubt)).as(doubt).isTrue();
+      assertThat(words.containsKey(doubt + ".change")).as(doubt).isTrue();
     }
   }
 

@@ -98,7 +98,9 @@ class StrokeReadingTest {
   void the_same_readings_say_the_same_again() {
     PassPlan plan = panel.spray(chance);
     List<FilmAt> readings = panel.read(24, chance);
-    assertThat(StrokeReading.of(plan, readings)).isEqualTo(StrokeReading.of(plan, readings));
+    assertThat(StrokeReading.of(plan, readings))
+        .usingRecursiveComparison()
+        .isEqualTo(StrokeReading.of(plan, readings));
   }
 
   @Test

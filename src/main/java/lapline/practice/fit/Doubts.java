@@ -1,0 +1,120 @@
+package lapline.practice.fit;
+
+import static lapline.practice.Phrase.message;
+import static lapline.practice.Phrase.quantity;
+import static lapline.practice.Phrase.word;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import lapline.practice.PanelOutline.Point;
+import lapline.practice.PanelScore.Finding;
+import lapline.practice.Phrase;
+import lapline.trade.measure.Dimension;
+import lapline.trade.stroke.Spot;
+import lapline.trade.stroke.StripesSeen;
+import lapline.trade.stroke.StrokeReading;
+
+/** What the readings of a panel leave open: single ones that stray, and film that no hand makes. */
+final class Doubts {
+  /** Places that may show less of a stripe than this share of its height are no witnesses. */
+  private static final double SEEN = 0.3;
+
+  private final StrokeReading reading;
+  private final PlacedFilm film;
+  private final double[] stripedSteps;
+
+  /**
+   * @param stripedSteps that would leave stripes, metres
+   */
+  Doubts(StrokeReading reading, PlacedFilm film, double[] stripedSteps) {
+    this.reading = reading;
+    this.film = film;
+    this.stripedSteps = stripedSteps;
+  }
+
+  /** That these places cannot show what they are asked about; comes before all else. */
+  Optional<Finding> blind() {
+    List<Double> heights = DoubleStream.of(film.y).boxed().toList();
+    if (StripesSeen.share(heights, stripedSteps) >= SEEN) {
+      return Optional.empty();
+    }
+    List<Spot> places =
+        IntStream.range(0, film.size()).mapToObj(i -> new Spot(film.x[i], film.y[i])).toList();
+    double worst =
+        DoubleStream.of(stripedSteps)
+            .boxed()
+            .min(Comparator.comparingDouble(s -> StripesSeen.share(heights, s)))
+            .orElseThrow();
+    return Optional.of(
+        new Finding(
+            "hidden-stripes" + Finding.BLIND,
+            1,
+            message("cause.hidden-stripes"),
+            List.of(message("cause.hidden-stripes.evidence", quantity(worst, Dimension.LENGTH))),
+            List.of(),
+            message("cause.hidden-stripes.change"),
+            StripesSeen.next(reading.film().plan(), places, stripedSteps).stream()
+                .map(s -> new Point(s.x(), s.y()))
+                .toList()));
+  }
+
+  /** That too few places were read for any pattern. */
+  static Finding tooFew(int read) {
+    return new Finding(
+        "too-few" + Finding.BLIND,
+        1,
+        message("cause.too-few"),
+        List.of(
+            message(
+                "cause.too-few.evidence",
+                word(String.valueOf(read)),
+                word(String.valueOf(StrokeReading.LEAST_PLACES)))),
+        List.of(),
+        message("cause.too-few.change"),
+        List.of());
+  }
+
+  List<Finding> findings() {
+    List<Finding> findings = new ArrayList<>();
+    strays().ifPresent(findings::add);
+    if (reading.faults().isEmpty() && reading.fits() < StrokeReading.FITS_NOTHING) {
+      findings.add(doubt("no-pattern", 1 - reading.fits(), List.of(), List.of()));
+    }
+    return findings;
+  }
+
+  private Optional<Finding> strays() {
+    if (reading.strays().isEmpty()) {
+      return Optional.empty();
+    }
+    List<Phrase> evidence = reading.strays().stream().map(this::stray).toList();
+    List<Point> places =
+        reading.strays().stream().map(i -> new Point(film.x[i], film.y[i])).toList();
+    return Optional.of(doubt("stray", 1, evidence, places));
+  }
+
+  private Phrase stray(int i) {
+    return message(
+        "cause.stray.evidence",
+        word(String.valueOf(film.place[i])),
+        quantity(film.film[i], Dimension.FILM),
+        quantity(reading.film().at(film.x[i], film.y[i]), Dimension.FILM));
+  }
+
+  private static Finding doubt(
+      String name, double support, List<Phrase> evidence, List<Point> next) {
+    String key = "cause." + name;
+    return new Finding(
+        name + Finding.DOUBT,
+        support,
+        message(key),
+        evidence,
+        List.of(),
+        message(key + ".change"),
+        next);
+  }
+}

@@ -1,0 +1,215 @@
+package lapline.practice.fit;
+
+import static lapline.practice.Phrase.message;
+import static lapline.practice.Phrase.quantity;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lapline.practice.PanelOutline.Point;
+import lapline.practice.PanelScore.Finding;
+import lapline.practice.PanelScore.Rival;
+import lapline.practice.Phrase;
+import lapline.trade.measure.Dimension;
+import lapline.trade.measure.TargetRange;
+import lapline.trade.stroke.Departure;
+import lapline.trade.stroke.Fault;
+import lapline.trade.stroke.FittedFilm;
+import lapline.trade.stroke.PassPlan;
+import lapline.trade.stroke.Spot;
+import lapline.trade.stroke.StrokeReading;
+import lapline.trade.stroke.StrokeReading.Found;
+
+/** Puts what the film says about the stroke into words, each with its number. */
+final class StrokeWords {
+  /** A smaller gain, as a share of the panel, is no argument. */
+  private static final double WORTH_SAYING = 0.05;
+
+  private final StrokeReading reading;
+  private final FittedFilm film;
+  private final Technique technique;
+  private final boolean stepsWritten;
+  private final PassPlan meant;
+  private final Optional<TargetRange> target;
+
+  /**
+   * @param target of the film
+   */
+  StrokeWords(StrokeReading reading, WrittenStrokes written, Optional<TargetRange> target) {
+    this.reading = reading;
+    this.film = reading.film();
+    this.technique = written.technique();
+    this.stepsWritten = written.stepsWritten();
+    this.meant = written.asMeant();
+    this.target = target;
+  }
+
+  /** Most film moved first; a cause that was found twice is told once. */
+  List<Finding> findings() {
+    List<Finding> findings = new ArrayList<>();
+    for (Found found : reading.faults()) {
+      Finding next = finding(found);
+      findings.stream()
+          .filter(f -> f.id().equals(next.id()))
+          .findFirst()
+          .ifPresentOrElse(
+              same -> findings.set(findings.indexOf(same), together(same, next)),
+              () -> findings.add(next));
+    }
+    return findings;
+  }
+
+  private static Finding together(Finding one, Finding more) {
+    List<Phrase> evidence = new ArrayList<>(List.of(one.evidence().get(0), more.evidence().get(0)));
+    evidence.addAll(one.evidence().subList(1, one.evidence().size()));
+    return new Finding(
+        one.id(),
+        one.support(),
+        one.cause(),
+        List.copyOf(evidence),
+        one.rivals(),
+        one.change(),
+        one.nextPlaces());
+  }
+
+  private Finding finding(Found found) {
+    Cause cause = Cause.of(found.fault());
+    List<Rival> rivals =
+        found.rivals().stream()
+            .filter(r -> Cause.of(r.fault()) != cause)
+            .limit(2)
+            .map(r -> rival(Cause.of(r.fault()), r.probability()))
+            .toList();
+    return new Finding(
+        cause.id(),
+        found.probability(),
+        message(cause.key()),
+        evidence(found, cause, !rivals.isEmpty()),
+        rivals,
+        change(found, cause),
+        rivals.isEmpty() ? List.of() : found.next().stream().map(StrokeWords::point).toList());
+  }
+
+  private static Rival rival(Cause cause, double probability) {
+    return new Rival(cause.id(), probability, message(cause.key()));
+  }
+
+  private static Point point(Spot spot) {
+    return new Point(spot.x(), spot.y());
+  }
+
+  private List<Phrase> evidence(Found found, Cause cause, boolean undecided) {
+    List<Phrase> evidence = new ArrayList<>(List.of(pattern(found, cause)));
+    if (found.fault() == Fault.STEPS_WIDE) {
+      evidence.add(steps(found));
+    }
+    if (found.fault() == Fault.ARCING) {
+      technique
+          .bow()
+          .ifPresent(
+              b ->
+                  evidence.add(
+                      message("cause.arcing.distance", quantity(b.value(), Dimension.SHARE))));
+    }
+    preview(found).ifPresent(evidence::add);
+    evidence.add(
+        message(
+            "cause.fit",
+            quantity(found.without(), Dimension.FILM),
+            quantity(reading.scatter(), Dimension.FILM)));
+    if (undecided) {
+      evidence.add(message("cause.undecided"));
+    }
+    return List.copyOf(evidence);
+  }
+
+  private Phrase pattern(Found found, Cause cause) {
+    double where =
+        found.departure().orElse(null) instanceof Departure.Strip strip ? strip.height() : 0;
+    return message(
+        cause.key() + ".evidence" + StrokeForm.of(found, film.plan().height()),
+        quantity(found.film().value(), found.film().standardUncertainty(), Dimension.FILM),
+        quantity(found.film().value() / film.mean().value(), Dimension.SHARE),
+        quantity(where, Dimension.LENGTH));
+  }
+
+  private Phrase steps(Found found) {
+    return message(
+        stepsWritten ? "cause.spacing-wide.written" : "cause.spacing-wide.seen",
+        quantity(step(), Dimension.LENGTH),
+        quantity(technique.fanWidth().value(), Dimension.LENGTH),
+        quantity(found.value().value(), found.value().standardUncertainty(), Dimension.SHARE));
+  }
+
+  /** From pass to pass, as the film has it, metres. */
+  private double step() {
+    return (1 - reading.overlap().value()) * technique.fanWidth().value();
+  }
+
+  private Phrase change(Found found, Cause cause) {
+    String key = cause.key() + ".change";
+    return found
+        .departure()
+        .map(d -> change(key, d, found))
+        .orElseGet(() -> cause == Cause.SPACING_WIDE ? closer(key) : sameStep(key));
+  }
+
+  private Phrase closer(String key) {
+    return message(
+        key,
+        quantity(technique.meantStep(), Dimension.LENGTH),
+        quantity(technique.meantOverlap(), Dimension.SHARE),
+        quantity(technique.fanWidth().value(), Dimension.LENGTH));
+  }
+
+  private Phrase sameStep(String key) {
+    return message(key, quantity(technique.meantStep(), Dimension.LENGTH));
+  }
+
+  private Phrase change(String key, Departure departure, Found found) {
+    double value = Math.abs(found.value().value());
+    double relative = found.value().standardUncertainty();
+    if (departure instanceof Departure.Arc) {
+      return message(key, quantity(Departure.Arc.farther(found.value().value()), Dimension.SHARE));
+    }
+    if (departure instanceof Departure.Ends ends) {
+      return message(
+          key,
+          quantity(ends.length(), Dimension.LENGTH),
+          quantity(1 / (1 + Math.max(0, found.value().value())), Dimension.SHARE));
+    }
+    if (departure instanceof Departure.Strip && Cause.of(found.fault()) == Cause.SPACING_UNEVEN) {
+      return message(
+          key,
+          quantity(technique.meantStep(), Dimension.LENGTH),
+          quantity(value * step(), Dimension.LENGTH));
+    }
+    if (departure instanceof Departure.Strip || departure instanceof Departure.Outermost) {
+      return message(key, quantity(technique.fanWidth().value() / 2, Dimension.LENGTH));
+    }
+    return message(key, quantity(value, relative, Dimension.SHARE));
+  }
+
+  /** How much of the panel would lie in its range with only this put right. */
+  private Optional<Phrase> preview(Found found) {
+    return target
+        .filter(range -> range.hasLeast() && range.hasMost())
+        .map(range -> new double[] {film.shareInside(range), right(found).shareInside(range)})
+        .filter(share -> share[1] - share[0] >= WORTH_SAYING)
+        .map(
+            share ->
+                message(
+                    "cause.preview",
+                    quantity(share[1], Dimension.SHARE),
+                    quantity(share[0], Dimension.SHARE)));
+  }
+
+  /** The same hand and as much paint, without this one fault. */
+  private FittedFilm right(Found found) {
+    return found
+        .departure()
+        .map(film::without)
+        .orElseGet(
+            () -> film.along(found.fault() == Fault.STEPS_WIDE ? meant : film.plan().evened()));
+  }
+}

@@ -1,0 +1,122 @@
+package lapline.trade.stroke;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+import lapline.trade.measure.Estimate;
+import lapline.trade.measure.TargetRange;
+
+/**
+ * The film of a panel as a fit has it, and as it would have been with one thing otherwise.
+ * Immutable.
+ */
+public final class FittedFilm {
+  private final StrokeFit fit;
+  private final StrokeModel model;
+  private final double[] parameters;
+
+  private FittedFilm(StrokeFit fit, StrokeModel model, double[] parameters) {
+    this.fit = fit;
+    this.model = model;
+    this.parameters = parameters;
+  }
+
+  static FittedFilm of(StrokeFit fit) {
+    return new FittedFilm(fit, fit.model(), fit.parameters());
+  }
+
+  /** How the passes lie in it, before what the fit found to be otherwise. */
+  public PassPlan plan() {
+    return model.plan();
+  }
+
+  /** The same hand without this departure; the same film where it has none of it. */
+  public FittedFilm without(Departure departure) {
+    int i = model.departures().indexOf(departure);
+    double[] less = parameters.clone();
+    if (i >= 0) {
+      less[model.first() + i] = 0;
+    }
+    return new FittedFilm(fit, model, less);
+  }
+
+  /** The same hand without departures of these kinds. */
+  FittedFilm without(Set<Class<? extends Departure>> kinds) {
+    double[] less = parameters.clone();
+    for (int i = 0; i < model.departures().size(); i++) {
+      if (kinds.contains(model.departures().get(i).getClass())) {
+        less[model.first() + i] = 0;
+      }
+    }
+    return new FittedFilm(fit, model, less);
+  }
+
+  /** The same passes by a hand without any departure. */
+  FittedFilm steady() {
+    double[] less = parameters.clone();
+    Arrays.fill(less, model.first(), less.length, 0);
+    return new FittedFilm(fit, model, less);
+  }
+
+  /** The same hand and film with its passes as in another plan of as many coats. */
+  public FittedFilm along(PassPlan other) {
+    return new FittedFilm(fit, new StrokeModel(other, model.departures()), parameters);
+  }
+
+  /** Film at these places, metres. */
+  public double[] at(List<Spot> places) {
+    StrokeModel.At at = model.at(parameters);
+    return places.stream().mapToDouble(s -> at.film(s.x(), s.y())).toArray();
+  }
+
+  /** Film at one place, metres. */
+  public double at(double x, double y) {
+    return at(List.of(new Spot(x, y)))[0];
+  }
+
+  /** Share of the panel's area whose film lies in a range, by an even grid of places. */
+  public double shareInside(TargetRange range) {
+    return Arrays.stream(at(PanelSpots.of(model.plan())))
+            .filter(f -> range.outsideBy(f) == 0)
+            .count()
+        / (double) PanelSpots.of(model.plan()).size();
+  }
+
+  /** Mean film over the panel, metres. */
+  public Estimate mean() {
+    StrokeModel.At at = model.at(parameters);
+    List<Spot> spots = PanelSpots.of(model.plan());
+    double[] slopes = new double[parameters.length];
+    double sum = 0;
+    for (Spot s : spots) {
+      sum += at.film(s.x(), s.y());
+      for (int j = 0; j < slopes.length; j++) {
+        slopes[j] += at.slopes[j] / spots.size();
+      }
+    }
+    return Estimate.of(sum / spots.size(), fit.uncertaintyOf(slopes));
+  }
+
+  /** Highest less lowest of what this film has more than another, over the panel; metres. */
+  double apartFrom(FittedFilm other) {
+    return apart(other, PanelSpots.of(model.plan()));
+  }
+
+  /** The same along a line across the strokes through the middle. */
+  double stripesBeside(FittedFilm other) {
+    return apart(other, PanelSpots.across(model.plan()));
+  }
+
+  private double apart(FittedFilm other, List<Spot> places) {
+    double[] one = at(places);
+    double[] two = other.at(places);
+    return PanelFits.spread(
+        IntStream.range(0, one.length).mapToDouble(i -> one[i] - two[i]).toArray());
+  }
+
+  /** Highest less lowest along that line, metres. */
+  double stripes() {
+    return PanelFits.spread(at(PanelSpots.across(model.plan())));
+  }
+}

@@ -1,0 +1,152 @@
+package lapline.trade.stroke;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lapline.trade.measure.Estimate;
+import lapline.trade.stroke.PlanContest.Weighed;
+import lapline.trade.stroke.StrokeReading.Found;
+import lapline.trade.stroke.StrokeReading.Rival;
+import org.apache.commons.statistics.distribution.NormalDistribution;
+
+/**
+ * Faults of all steps together, which are no departure from the passes but lie in the passes
+ * themselves: steps too wide for the fan, and steps as uneven as they were written down. Each is
+ * named only where the film shows it.
+ */
+final class StepFaults {
+  /** Steps that differ by less in the root mean square are a steady hand's, metres. */
+  private static final double UNEVEN = 2 * PassPlan.Coat.STEADY;
+
+  private final StrokeRecord record;
+  private final PlanContest contest;
+  private final double least;
+
+  StepFaults(StrokeRecord record, PlanContest contest) {
+    this.record = record;
+    this.contest = contest;
+    this.least = StrokeContest.MATERIAL * contest.leader().mean();
+  }
+
+  List<Found> found() {
+    List<Found> found = new ArrayList<>();
+    wide().ifPresent(found::add);
+    uneven().ifPresent(found::add);
+    return found;
+  }
+
+  private Optional<Found> wide() {
+    double probability =
+        contest.weighed().stream().mapToDouble(w -> w.weight() * tooWide(w.fit())).sum();
+    StrokeFit fit = contest.leader().fit();
+    double stripes = evenStripes(fit);
+    if (probability < 1 - StrokeContest.CHANCE || stripes < least) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Found(
+            Fault.STEPS_WIDE,
+            Optional.empty(),
+            overlap(),
+            Estimate.of(stripes, relativeLevel(fit) * stripes),
+            probability,
+            withoutStripes(),
+            instead(probability),
+            next(probability)));
+  }
+
+  /**
+   * Probability that the steps are too wide, and 0 where this fit's film has no stripes of them.
+   */
+  private double tooWide(StrokeFit fit) {
+    if (evenStripes(fit) < least) {
+      return 0;
+    }
+    Estimate overlap = StrokeReading.overlap(fit);
+    return NormalDistribution.of(overlap.value(), overlap.standardUncertainty())
+        .cumulativeProbability(record.leastOverlap());
+  }
+
+  private static double evenStripes(StrokeFit fit) {
+    return FittedFilm.of(fit).steady().along(fit.model().plan().evened()).stripes();
+  }
+
+  private static double relativeLevel(StrokeFit fit) {
+    return fit.uncertainty(StrokeModel.LEVEL);
+  }
+
+  /**
+   * By the plan without stripes that fits best; by the even film of the same passes if none has.
+   */
+  private double withoutStripes() {
+    return contest.weighed().stream()
+        .filter(w -> evenStripes(w.fit()) < least)
+        .max(Comparator.comparingDouble(Weighed::weight))
+        .map(w -> contest.leader().scatterAlong(w.plan()))
+        .orElseGet(() -> contest.leader().spread());
+  }
+
+  /** Over all plans, each with its weight. */
+  private Estimate overlap() {
+    double mean = 0;
+    double square = 0;
+    for (Weighed w : contest.weighed()) {
+      Estimate one = StrokeReading.overlap(w.fit());
+      double spread = Math.hypot(one.value(), one.standardUncertainty());
+      mean += w.weight() * one.value();
+      square += w.weight() * spread * spread;
+    }
+    return Estimate.of(mean, Math.sqrt(Math.max(0, square - mean * mean)));
+  }
+
+  /** What it would have to be if the steps were as meant. */
+  private List<Rival> instead(double probability) {
+    Map<Fault, Double> share = new EnumMap<>(Fault.class);
+    contest
+        .first()
+        .verdicts()
+        .forEach((d, round) -> share.merge(round.claims().get(0).fault(), 1.0, Double::sum));
+    return contest.leading() == 0
+        ? List.of()
+        : share.keySet().stream()
+            .map(f -> new Rival(f, (1 - probability) / share.size()))
+            .filter(r -> r.probability() >= StrokeReading.RIVAL)
+            .sorted(Comparator.comparingDouble((Rival r) -> -r.probability()))
+            .toList();
+  }
+
+  private List<Spot> next(double probability) {
+    return instead(probability).isEmpty()
+        ? List.of()
+        : NextSpots.between(
+            contest.leader().fit(), contest.first().fit(), contest.leader().readingUncertainty());
+  }
+
+  private Optional<Found> uneven() {
+    StrokeFit fit = contest.leader().fit();
+    PassPlan plan = fit.model().plan();
+    FittedFilm steady = FittedFilm.of(fit).steady();
+    double stripes = steady.stripesBeside(steady.along(plan.evened()));
+    if (plan.unevenness() < UNEVEN || stripes < least) {
+      return Optional.empty();
+    }
+    StrokeContest leader = contest.leader();
+    double even = leader.logWeight(plan.evened());
+    double probability = 1 / (1 + Math.exp(even - leader.logWeight()));
+    return probability < 1 - StrokeContest.CHANCE
+        ? Optional.empty()
+        : Optional.of(
+            new Found(
+                Fault.STEPS_UNEVEN,
+                Optional.empty(),
+                StrokeReading.overlap(fit),
+                Estimate.of(stripes, relativeLevel(fit) * stripes),
+                probability,
+                leader.scatterAlong(plan.evened()),
+                List.of(),
+                List.of()));
+  }
+}

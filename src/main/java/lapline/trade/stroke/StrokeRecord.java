@@ -1,0 +1,50 @@
+package lapline.trade.stroke;
+
+import java.util.List;
+import java.util.Optional;
+import lapline.trade.measure.Estimate;
+import lapline.trade.measure.Valid;
+
+/**
+ * All that is known about the strokes of a panel before its film is looked at.
+ *
+ * @param plans ways in which the passes may lie, all for one panel, number of coats and fan; the
+ *     first has half of the prior weight, the others share as much evenly; 1 or more
+ * @param leastOverlap where even steps leave less than this share of the fan and the film shows it,
+ *     they are a fault; 0 for never; 0 to less than 1
+ * @param bow gun distance at the ends of the strokes over that in their middle, less 1, as it was
+ *     measured; empty where it was not
+ */
+public record StrokeRecord(List<PassPlan> plans, double leastOverlap, Optional<Estimate> bow) {
+
+  public StrokeRecord {
+    plans = List.copyOf(plans);
+    Valid.positive("plans", plans.size());
+    Valid.between("leastOverlap", leastOverlap, 0, 0.99);
+    bow.ifPresent(b -> Valid.positive("bow uncertainty", b.standardUncertainty()));
+  }
+
+  /** One plan, and nothing more. */
+  public static StrokeRecord of(PassPlan plan) {
+    return new StrokeRecord(List.of(plan), 0, Optional.empty());
+  }
+
+  /** ln of the prior weight of a plan, by its number from 0. */
+  double logPrior(int plan) {
+    int others = plans.size() - 1;
+    return others == 0 ? 0 : Math.log(plan == 0 ? 0.5 : 0.5 / others);
+  }
+
+  /**
+   * ln of how much better an arc that takes this share of the film foretells the measured distances
+   * than no arc does; 0 where they were not measured.
+   */
+  double forArc(double missing) {
+    return bow.map(b -> (square(b, 0) - square(b, StrokeModel.farther(missing))) / 2).orElse(0.0);
+  }
+
+  private static double square(Estimate bow, double expected) {
+    double z = (bow.value() - expected) / bow.standardUncertainty();
+    return z * z;
+  }
+}
