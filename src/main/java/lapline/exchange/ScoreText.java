@@ -22,6 +22,9 @@ public record ScoreText(
     FilmShare film,
     String scorer) {
 
+  /** Standard uncertainties either way that hold 95 % of a normal distribution. */
+  private static final double COVERS_95 = 1.96;
+
   /** One criterion. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Judged(
@@ -40,14 +43,26 @@ public record ScoreText(
       List<String> missing,
       String advice) {}
 
-  /** One likely cause. */
+  /** One likely cause, or what the readings cannot show. */
   public record Cause(
       String id,
       double support,
       String cause,
       List<String> evidence,
       String change,
-      List<String> rivals) {}
+      Size estimate,
+      List<Rival> rivals,
+      List<Place> nextPlaces) {}
+
+  /** How large it is, with the ends of an interval that holds 95 % of the probability. */
+  public record Size(
+      String what, double value, double standardUncertainty, double low, double high) {}
+
+  /** What else it could be. */
+  public record Rival(String id, double support, String cause) {}
+
+  /** Metres from the lower left corner of the panel. */
+  public record Place(double x, double y) {}
 
   /** The dry film over the panel, in metres and shares of its area. */
   public record FilmShare(
@@ -91,7 +106,24 @@ public record ScoreText(
         writer.phrase(f.cause()),
         f.evidence().stream().map(writer::phrase).toList(),
         writer.phrase(f.change()),
-        f.rivals().stream().map(r -> writer.phrase(r.cause())).toList());
+        size(f.estimate(), writer),
+        f.rivals().stream()
+            .map(r -> new Rival(r.id(), r.support(), writer.phrase(r.cause())))
+            .toList(),
+        f.nextPlaces().stream().map(p -> new Place(p.x(), p.y())).toList());
+  }
+
+  private static Size size(PanelScore.Size size, PhraseWriter writer) {
+    if (size == null) {
+      return null;
+    }
+    double half = COVERS_95 * size.standardUncertainty();
+    return new Size(
+        writer.phrase(size.what()),
+        size.value(),
+        size.standardUncertainty(),
+        size.value() - half,
+        size.value() + half);
   }
 
   private static FilmShare film(PanelScore score) {

@@ -88,6 +88,8 @@ public record PanelScore(
    * @param id stable key, for counting
    * @param support 0 to 1, how much of the evidence goes to it among the rivals
    * @param change the one thing to change next
+   * @param estimate how large the fault is; null where the cause has no size, or was read by an
+   *     earlier version
    * @param nextPlaces x, y of places where further readings would tell rivals apart; may be empty
    */
   public record Finding(
@@ -97,6 +99,7 @@ public record PanelScore(
       List<Phrase> evidence,
       List<Rival> rivals,
       Phrase change,
+      Size estimate,
       List<PanelOutline.Point> nextPlaces) {
     public static final String DOUBT = ".doubt";
     public static final String BLIND = ".blind";
@@ -111,6 +114,9 @@ public record PanelScore(
       return id.endsWith(BLIND);
     }
   }
+
+  /** How large a fault is: what the number is of, and the number in SI. */
+  public record Size(Phrase what, double value, double standardUncertainty, Dimension dimension) {}
 
   /** Another explanation the numbers leave open. */
   public record Rival(String id, double support, Phrase cause) {}

@@ -76,6 +76,7 @@ final class TaskFindings {
         List.of(evidence(task, r)),
         rivals,
         Phrase.written(rule.change()),
+        null,
         List.of());
   }
 
@@ -87,6 +88,7 @@ final class TaskFindings {
         List.of(evidence(task, r)),
         List.of(),
         r.advice(),
+        null,
         List.of());
   }
 

@@ -1,6 +1,7 @@
 package lapline.journeys;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -47,6 +48,53 @@ class ProgramJourneyIT extends Journey {
     String started = JSON.readTree(made.body()).at("/attempt/started").asText();
     assertThat(Instant.parse(started)).as("a date-time as described").isBefore(Instant.now());
     isRefusedToAnother(id);
+  }
+
+  @Test
+  void a_stroke_is_read_and_its_places_are_planned_as_the_examples_say() throws Exception {
+    String token = token("apprentice5");
+    JsonNode read = answeredAsDescribed("/stroke-readings", token);
+    assertThat(read.at("/findings/0/fault").asText()).isEqualTo("arcing");
+    assertThat(answeredAsDescribed("/reading-plans", token).get("places")).hasSize(12);
+    String narrow = "{\"panel\":{\"width\":0.6,\"height\":0.4},\"fan\":{\"width\":-1},";
+    isProblem(
+        send(
+            "POST",
+            "/reading-plans",
+            token,
+            narrow + "\"overlap\":{\"meant\":0.7},\"coats\":[{}],\"count\":9,\"uncertainty\":0.1}"),
+        422,
+        "fanWidth");
+    isProblem(send("POST", "/stroke-readings", token, "{}"), 400, "panel");
+  }
+
+  /** Every number of the example answer within 2 % of what is answered. */
+  private JsonNode answeredAsDescribed(String path, String token) throws Exception {
+    JsonNode post = description().get("paths").get(path).get("post");
+    String question = post.at("/requestBody/content/application~1json/example").toString();
+    HttpResponse<String> answer = send("POST", path, token, question);
+    assertThat(answer.statusCode()).as(answer.body()).isEqualTo(200);
+    JsonNode body = JSON.readTree(answer.body());
+    isLike(body, post.at("/responses/200/content/application~1json/example"), path);
+    return body;
+  }
+
+  private static void isLike(JsonNode there, JsonNode example, String where) {
+    if (example.isNumber()) {
+      assertThat(there.asDouble())
+          .as(where)
+          .isCloseTo(example.asDouble(), withinPercentage(2.0));
+    } else if (example.isContainerNode()) {
+      assertThat(there.size()).as(where).isEqualTo(example.size());
+      example
+          .fields()
+          .forEachRemaining(f -> isLike(there.get(f.getKey()), f.getValue(), where + f.getKey()));
+      for (int i = 0; example.isArray() && i < example.size(); i++) {
+        isLike(there.get(i), example.get(i), where + i);
+      }
+    } else {
+      assertThat(there).as(where).isEqualTo(example);
+    }
   }
 
   private void isRefusedToAnother(String id) throws Exception {

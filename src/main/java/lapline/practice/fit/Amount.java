@@ -9,6 +9,7 @@ import lapline.practice.Criterion;
 import lapline.practice.PanelOutline.Point;
 import lapline.practice.PanelScore.Finding;
 import lapline.practice.PanelScore.Rival;
+import lapline.practice.PanelScore.Size;
 import lapline.practice.Phrase;
 import lapline.practice.PracticeTask;
 import lapline.trade.measure.Conformance;
@@ -77,6 +78,8 @@ final class Amount {
         evidence(hand, by, limit),
         told ? List.of() : List.of(new Rival(other.id(), 1 - support, message(other.key()))),
         message(leader.key() + ".change"),
+        new Size(
+            message("cause.size.mean"), mean.value(), mean.standardUncertainty(), Dimension.FILM),
         List.<Point>of());
   }
 

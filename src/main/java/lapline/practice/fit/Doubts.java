@@ -57,6 +57,7 @@ final class Doubts {
             List.of(message("cause.hidden-stripes.evidence", quantity(worst, Dimension.LENGTH))),
             List.of(),
             message("cause.hidden-stripes.change"),
+            null,
             StripesSeen.next(reading.film().plan(), places, stripedSteps).stream()
                 .map(s -> new Point(s.x(), s.y()))
                 .toList()));
@@ -75,6 +76,7 @@ final class Doubts {
                 word(String.valueOf(StrokeReading.LEAST_PLACES)))),
         List.of(),
         message("cause.too-few.change"),
+        null,
         List.of());
   }
 
@@ -115,6 +117,7 @@ final class Doubts {
         evidence,
         List.of(),
         message(key + ".change"),
+        null,
         next);
   }
 }

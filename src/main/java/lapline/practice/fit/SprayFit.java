@@ -10,6 +10,7 @@ import lapline.practice.PracticeTask;
 import lapline.trade.measure.Estimate;
 import lapline.trade.measure.TargetRange;
 import lapline.trade.stroke.StrokeReading;
+import lapline.trade.stroke.WrittenPasses;
 
 /**
  * Reads likely causes from the film of a panel: what {@link StrokeReading} finds in it, and whether
@@ -47,9 +48,13 @@ public final class SprayFit {
       return fewPlaces(
           task, film, quantities.equals(DRY), amount(task, entry, target, film.level()));
     }
-    WrittenStrokes written = WrittenStrokes.of(task, entry);
-    StrokeReading reading = StrokeReading.of(written.record(), film.readings());
-    List<Finding> findings = new ArrayList<>(new StrokeWords(reading, written, target).findings());
+    Technique technique = Technique.of(task, entry);
+    WrittenPasses written = WrittenStrokes.of(task, entry, technique);
+    StrokeReading reading =
+        StrokeReading.of(
+            written.record(technique.leastOverlap(), technique.bow()), film.readings());
+    List<Finding> findings =
+        new ArrayList<>(new StrokeWords(reading, technique, written, target).findings());
     amount(task, entry, target, reading.meanFilm())
         .ifPresent(f -> findings.add(rank(reading, target.orElseThrow()), f));
     Doubts doubts = new Doubts(reading, film, written.stripedSteps());

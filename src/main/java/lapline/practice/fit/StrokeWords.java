@@ -5,10 +5,12 @@ import static lapline.practice.Phrase.quantity;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import lapline.practice.PanelOutline.Point;
 import lapline.practice.PanelScore.Finding;
 import lapline.practice.PanelScore.Rival;
+import lapline.practice.PanelScore.Size;
 import lapline.practice.Phrase;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.TargetRange;
@@ -19,6 +21,7 @@ import lapline.trade.stroke.PassPlan;
 import lapline.trade.stroke.Spot;
 import lapline.trade.stroke.StrokeReading;
 import lapline.trade.stroke.StrokeReading.Found;
+import lapline.trade.stroke.WrittenPasses;
 
 /** Puts what the film says about the stroke into words, each with its number. */
 final class StrokeWords {
@@ -35,11 +38,15 @@ final class StrokeWords {
   /**
    * @param target of the film
    */
-  StrokeWords(StrokeReading reading, WrittenStrokes written, Optional<TargetRange> target) {
+  StrokeWords(
+      StrokeReading reading,
+      Technique technique,
+      WrittenPasses written,
+      Optional<TargetRange> target) {
     this.reading = reading;
     this.film = reading.film();
-    this.technique = written.technique();
-    this.stepsWritten = written.stepsWritten();
+    this.technique = technique;
+    this.stepsWritten = written.anyWritten();
     this.meant = written.asMeant();
     this.target = target;
   }
@@ -69,6 +76,7 @@ final class StrokeWords {
         List.copyOf(evidence),
         one.rivals(),
         one.change(),
+        one.estimate(),
         one.nextPlaces());
   }
 
@@ -87,7 +95,21 @@ final class StrokeWords {
         evidence(found, cause, !rivals.isEmpty()),
         rivals,
         change(found, cause),
+        estimate(found),
         rivals.isEmpty() ? List.of() : found.next().stream().map(StrokeWords::point).toList());
+  }
+
+  private static Size estimate(Found found) {
+    String what =
+        found
+            .departure()
+            .map(d -> d.getClass().getSimpleName().toLowerCase(Locale.ROOT))
+            .orElse("overlap");
+    return new Size(
+        message("cause.size." + what),
+        found.value().value(),
+        found.value().standardUncertainty(),
+        Dimension.SHARE);
   }
 
   private static Rival rival(Cause cause, double probability) {

@@ -1,0 +1,89 @@
+package lapline.exchange;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.List;
+import java.util.Locale;
+import lapline.exchange.ScoreText.Place;
+import lapline.trade.measure.Estimate;
+import lapline.trade.stroke.FilmAt;
+import lapline.trade.stroke.Spot;
+import lapline.trade.stroke.StrokeReading;
+import lapline.trade.stroke.StrokeReading.Found;
+
+/**
+ * What the film says about the stroke, for programs; metres and shares.
+ *
+ * @param fits probability of readings at least as far off if this is what happened
+ * @param scatter root mean square of the readings about the film
+ * @param strays numbers of the readings, from 0, that no hand explains
+ * @param film at each reading as all this has it
+ */
+public record StrokeText(
+    Interval meanFilm,
+    Interval overlap,
+    List<Finding> findings,
+    List<Integer> strays,
+    double fits,
+    boolean fitsNothingKnown,
+    double scatter,
+    double[] film) {
+  private static final double COVERS_95 = 1.96;
+
+  /** A value with the ends of an interval that holds 95 % of the probability. */
+  public record Interval(double value, double standardUncertainty, double low, double high) {
+    static Interval of(Estimate e) {
+      double half = COVERS_95 * e.standardUncertainty();
+      return new Interval(
+          e.value(), e.standardUncertainty(), e.value() - half, e.value() + half);
+    }
+  }
+
+  /**
+   * @param departure what {@code estimate} is of; left out where it is of the overlap
+   * @param film highest less lowest of what it does to the film
+   */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record Finding(
+      String fault,
+      double probability,
+      String departure,
+      Interval estimate,
+      Interval film,
+      List<Rival> rivals,
+      List<Place> nextPlaces) {}
+
+  /** What else it could be. */
+  public record Rival(String fault, double probability) {}
+
+  static StrokeText of(StrokeReading reading, List<FilmAt> readings) {
+    List<Spot> places = readings.stream().map(r -> new Spot(r.x(), r.y())).toList();
+    return new StrokeText(
+        Interval.of(reading.meanFilm()),
+        Interval.of(reading.overlap()),
+        reading.faults().stream().map(StrokeText::finding).toList(),
+        reading.strays(),
+        reading.fits(),
+        reading.fits() < StrokeReading.FITS_NOTHING,
+        reading.scatter(),
+        reading.film().at(places));
+  }
+
+  private static Finding finding(Found found) {
+    return new Finding(
+        name(found.fault()),
+        found.probability(),
+        found.departure().map(d -> d.getClass().getSimpleName()).map(StrokeText::name).orElse(null),
+        Interval.of(found.value()),
+        Interval.of(found.film()),
+        found.rivals().stream().map(r -> new Rival(name(r.fault()), r.probability())).toList(),
+        found.next().stream().map(s -> new Place(s.x(), s.y())).toList());
+  }
+
+  private static String name(Enum<?> one) {
+    return name(one.name());
+  }
+
+  private static String name(String one) {
+    return one.toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}

@@ -1,0 +1,197 @@
+package lapline.trade.stroke;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import lapline.trade.measure.Estimate;
+import lapline.trade.measure.MeasureException;
+import lapline.trade.measure.Valid;
+import lapline.trade.stroke.PassPlan.Coat;
+
+/**
+ * The steps between passes as far as somebody wrote them down, and how the passes of a panel may
+ * lie by that.
+ *
+ * <p>Steps are written from pass to pass, and nobody writes where the first one lay. It is taken to
+ * be aimed at the upper edge but may lie anywhere within a step; before the first and after the
+ * last written step the passes go on evenly.
+ *
+ * @param width of the panel along the strokes, metres, more than 0
+ * @param height of the panel across them, metres, more than 0
+ * @param fanWidth metres, value and uncertainty more than 0
+ * @param meantStep that the hand was to keep, metres, more than 0
+ * @param steps of each coat, by the number of the pass that they lead to, from 2; metres, each more
+ *     than 0; empty for a coat of which nothing was written; 1 coat or more
+ */
+public record WrittenPasses(
+    double width,
+    double height,
+    Estimate fanWidth,
+    double meantStep,
+    List<Map<Integer, Estimate>> steps) {
+
+  /** Shape of the fans of refinish guns, between a parabola (2) and a bell (3); from memory. */
+  public static final Estimate BETA = Estimate.of(2.2, 0.35);
+
+  /** A coat with so many written steps is taken as it was written; with fewer, as even. */
+  private static final int STEPS_A_COAT = 2;
+
+  /** A hand makes no more passes than this. */
+  private static final int MOST_PASSES = 200;
+
+  /** How well the mean of written steps is known, as a share of it; course assumption. */
+  private static final double WRITTEN = 0.03;
+
+  /** How well a hand keeps the step it means to, as a share of it; course assumption. */
+  private static final double MEANT = 0.08;
+
+  /** Steps that are tried where none was written down, as shares of the fan. */
+  private static final double[] TRIED = {0.2, 0.25, 0.3, 0.36, 0.43, 0.51, 0.6, 0.7, 0.81, 0.93};
+
+  /** No tape is read more closely than this, metres. */
+  private static final double LEAST_EACH = 0.001;
+
+  /** Two steps that differ by less, as a share, are the same one. */
+  private static final double SAME = 0.1;
+
+  /** Shorter steps, as shares of the fan, leave no stripes to speak of: 5 % of a parabola's film. */
+  private static final double STRIPED = 0.42;
+
+  /** A phase that may be anything lies within half a step: uniform. */
+  private static final double ANYWHERE = 1 / Math.sqrt(12);
+
+  /** Steps that differ by more than this make it matter which way the hand went, metres. */
+  private static final double UNEVEN = 0.012;
+
+  public WrittenPasses {
+    Valid.positive("width", width);
+    Valid.positive("height", height);
+    Valid.positive("fanWidth", fanWidth.value());
+    Valid.positive("fanWidth uncertainty", fanWidth.standardUncertainty());
+    Valid.positive("meantStep", meantStep);
+    Valid.positive("coats", steps.size());
+    steps = steps.stream().map(Map::copyOf).toList();
+    steps.forEach(WrittenPasses::check);
+  }
+
+  private static void check(Map<Integer, Estimate> coat) {
+    coat.forEach(
+        (pass, step) -> {
+          Valid.positive("step", step.value());
+          if (pass < 2 || pass > MOST_PASSES) {
+            throw new MeasureException("pass", pass, "2 to " + MOST_PASSES);
+          }
+        });
+  }
+
+  /**
+   * @param leastOverlap see {@link StrokeRecord}
+   * @param bow see there
+   */
+  public StrokeRecord record(double leastOverlap, Optional<Estimate> bow) {
+    OptionalDouble mean = meanWritten();
+    return new StrokeRecord(
+        mean.isPresent() ? written(mean.getAsDouble(), leastOverlap) : meant(), leastOverlap, bow);
+  }
+
+  /** Whether any step was written down. */
+  public boolean anyWritten() {
+    return meanWritten().isPresent();
+  }
+
+  private OptionalDouble meanWritten() {
+    return steps.stream().flatMap(s -> s.values().stream()).mapToDouble(Estimate::value).average();
+  }
+
+  /** Even passes at the step that was meant. */
+  public PassPlan asMeant() {
+    return even(meantStep);
+  }
+
+  /** Steps that would leave stripes: those written down, or any that a hand may have made. */
+  public double[] stripedSteps() {
+    DoubleStream may =
+        anyWritten()
+            ? DoubleStream.of(meanWritten().orElseThrow())
+            : DoubleStream.of(TRIED).map(share -> share * fanWidth.value());
+    return may.filter(step -> step >= STRIPED * fanWidth.value()).toArray();
+  }
+
+  private List<PassPlan> written(double mean, double leastOverlap) {
+    List<PassPlan> plans = new ArrayList<>(List.of(written(mean, true)));
+    if (isUneven(mean)) {
+      plans.add(written(mean, false));
+    }
+    if (1 - mean / fanWidth.value() < leastOverlap) {
+      plans.add(even(meantStep));
+    }
+    return plans;
+  }
+
+  private boolean isUneven(double mean) {
+    return steps.stream()
+        .flatMap(s -> s.values().stream())
+        .anyMatch(step -> Math.abs(step.value() - mean) > UNEVEN);
+  }
+
+  private PassPlan written(double mean, boolean downwards) {
+    return plan(
+        steps.stream()
+            .map(s -> s.size() < STEPS_A_COAT ? evenCoat(mean) : coat(s, downwards))
+            .toList());
+  }
+
+  private List<PassPlan> meant() {
+    return DoubleStream.concat(
+            DoubleStream.of(meantStep),
+            DoubleStream.of(TRIED)
+                .map(share -> share * fanWidth.value())
+                .filter(step -> Math.abs(Math.log(step / meantStep)) > SAME))
+        .mapToObj(this::even)
+        .toList();
+  }
+
+  private PassPlan even(double step) {
+    return plan(steps.stream().map(s -> evenCoat(step)).toList());
+  }
+
+  private PassPlan plan(List<Coat> coats) {
+    return new PassPlan(width, height, coats, fanWidth, BETA);
+  }
+
+  private Coat evenCoat(double step) {
+    return Coat.even(
+        height, step, fanWidth.value(), height, Coat.STEADY, MEANT, ANYWHERE * step);
+  }
+
+  private Coat coat(Map<Integer, Estimate> written, boolean downwards) {
+    double mean =
+        written.values().stream().mapToDouble(Estimate::value).average().orElseThrow();
+    int last = written.keySet().stream().mapToInt(p -> p).max().orElseThrow();
+    List<Double> way = new ArrayList<>(List.of(0.0));
+    for (int pass = 2; pass <= last; pass++) {
+      Estimate step = written.get(pass);
+      way.add(way.get(way.size() - 1) + (step == null ? mean : step.value()));
+    }
+    goOn(way, mean);
+    List<Double> lines = way.stream().map(w -> downwards ? height - w : w).sorted().toList();
+    double each =
+        written.values().stream().mapToDouble(Estimate::standardUncertainty).max().orElseThrow();
+    return new Coat(lines, Math.max(each, LEAST_EACH), WRITTEN, ANYWHERE * mean);
+  }
+
+  /** Evenly beyond both edges as far as a fan still reaches in. */
+  private void goOn(List<Double> way, double step) {
+    double reach = fanWidth.value() / 2 + step;
+    double last = way.get(way.size() - 1);
+    for (double w = -step; w >= -reach; w -= step) {
+      way.add(w);
+    }
+    for (double w = last + step; w <= height + reach; w += step) {
+      way.add(w);
+    }
+  }
+}
