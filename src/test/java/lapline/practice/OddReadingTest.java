@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 /** A number that another unit explains is asked about, one far off too, and no other. */
 class OddReadingTest {
   private static final String BETWEEN = "150 to 180 kPa";
+  private static final String NEEDED = "critical: yes, weight: 1, fade: ";
 
   private static Optional<String> asked(String target, String typed) {
     return asked("gun-pressure", target, typed, "");
@@ -18,16 +19,20 @@ class OddReadingTest {
 
   private static Optional<String> asked(
       String measurand, String target, String typed, String more) {
-    String one = criterion("a", measurand, target, "critical: yes, weight: 1, fade: 1 kPa" + more);
-    WrittenPanel panel =
-        WrittenPanel.against(measurand.equals("gun-pressure") ? one : one.replace("kPa", "um"));
-    Measurand m = WrittenPanel.COURSE.measurands().find(measurand).orElseThrow();
-    String cell = m.scope() == Scope.PLACE ? measurand + ".at1" : measurand;
+    boolean film = measurand.equals("film-after");
+    String one = criterion("a", measurand, target, NEEDED + (film ? "1 um" : "1 kPa") + more);
+    return question(one, film ? "film-after.at1" : measurand, typed).map(FieldProblem::key);
+  }
+
+  /** What is asked about a reading where the task has this criterion. */
+  private static Optional<FieldProblem> question(String criterion, String cell, String typed) {
     return PanelReader.read(
-            panel.task(), WrittenPanel.COURSE.measurands(), Map.of(cell, typed), UnitSystem.METRIC)
+            WrittenPanel.against(criterion).task(),
+            WrittenPanel.COURSE.measurands(),
+            Map.of(cell, typed),
+            UnitSystem.METRIC)
         .questions()
         .stream()
-        .map(FieldProblem::key)
         .findFirst();
   }
 
@@ -45,10 +50,36 @@ class OddReadingTest {
     assertThat(asked("50 to 60 kPa", "610 kPa")).contains("entry.question.far");
   }
 
+  /** Named are what stands there, the unit that would explain it, and what to write then. */
+  @Test
+  void the_question_says_what_was_read_and_what_to_write_instead() {
+    String one = criterion("a", "gun-pressure", BETWEEN, NEEDED + "1 kPa");
+    assertThat(question(one, "gun-pressure", "24").orElseThrow().args())
+        .containsExactly("24\u00a0kPa", "psi", "24\u00a0psi");
+    assertThat(question(one, "gun-pressure", "14 kPa").orElseThrow().args())
+        .containsExactly("14\u00a0kPa");
+  }
+
   @Test
   void within_five_times_nothing_is_asked() {
-    assertThat(asked(BETWEEN, "31")).isEmpty();
-    assertThat(asked(BETWEEN, "890")).isEmpty();
+    assertThat(asked(BETWEEN, "30")).isEmpty();
+    assertThat(asked(BETWEEN, "900")).isEmpty();
+    assertThat(asked(BETWEEN, "29")).contains("entry.question.unit");
+  }
+
+  /** A fifth and five times are still near; so are a tenth and ten times of what has its unit. */
+  @Test
+  void a_reading_on_the_edge_of_far_is_not_asked_about() {
+    assertThat(asked(BETWEEN, "15 kPa")).isEmpty();
+    assertThat(asked("50 to 60 kPa", "600 kPa")).isEmpty();
+    assertThat(asked("at least 10 kPa", "500 kPa")).isEmpty();
+    assertThat(asked("at most 180 kPa", "3.6 kPa")).isEmpty();
+  }
+
+  @Test
+  void against_one_limit_another_unit_is_looked_for_too() {
+    assertThat(asked("at least 150 kPa", "24")).contains("entry.question.unit");
+    assertThat(asked("at most 180 kPa", "1.7")).contains("entry.question.unit");
   }
 
   /** What is good can lie far from one limit, and nothing at all is no other unit. */
@@ -64,6 +95,23 @@ class OddReadingTest {
   @Test
   void only_a_criterion_that_judges_single_readings_or_their_mean_is_compared_with() {
     assertThat(asked("film-after", "50 to 65 um", "900 um", "")).contains("entry.question.far");
+    assertThat(asked("film-after", "50 to 65 um", "900 um", ", judged: each"))
+        .contains("entry.question.far");
     assertThat(asked("film-after", "50 to 65 um", "900 um", ", judged: sum")).isEmpty();
+  }
+
+  /** Waiting between coats is spoken of in minutes, and a phone's stopwatch shows seconds. */
+  @Test
+  void a_reading_is_held_against_the_mean_that_is_computed_from_it_and_nothing_else() {
+    String flash = criterion("a", "flash-time", "10 to 15 min", NEEDED + "1 min");
+    assertThat(question(flash, "flash.c2", "600").orElseThrow().args()).contains("600\u00a0s");
+    assertThat(question(flash, "work-time", "600")).isEmpty();
+  }
+
+  /** Ten degrees are not ten times as warm as one. */
+  @Test
+  void what_has_no_nought_of_its_own_is_never_asked_about() {
+    String warm = criterion("a", "panel-temperature", "18 to 25 \u00b0C", NEEDED + "1 \u00b0C");
+    assertThat(question(warm, "panel-temperature", "1")).isEmpty();
   }
 }

@@ -2,7 +2,12 @@ package lapline.practice;
 
 import static lapline.practice.WrittenPanel.criterion;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
+import lapline.practice.PanelScore.Result;
+import lapline.practice.PanelScore.Working;
+import lapline.trade.measure.Verdict;
 import org.junit.jupiter.api.Test;
 
 /** No panel with a needed criterion missed or in doubt reads like a good one. */
@@ -45,7 +50,65 @@ class PracticeScoreTest {
 
   @Test
   void it_is_rounded_down_and_no_hundred_while_anything_judged_is_not_met() {
-    assertThat(score("165 kPa", "3")).isLessThan(100).isEqualTo(Math.floor(score("165 kPa", "3")));
+    assertThat(score("165 kPa", "3")).isLessThan(100);
+    Result nearly = sure(1, 0.879);
+    assertThat(PracticeScore.of(List.of(nearly))).isEqualTo(87);
+    assertThat(PracticeScore.of(List.of(sure(1, 0.879999)))).as("arithmetic").isEqualTo(88);
+  }
+
+  /**
+   * 79 where it is surely missed, 94 where it is just sure, 100 where nothing speaks against it.
+   */
+  @Test
+  void the_best_that_can_be_had_runs_straight_through_the_verdicts_limits() {
+    assertThat(best(0)).isEqualTo(79);
+    assertThat(best(1 - Verdict.SURE)).isEqualTo(79, within(1e-9));
+    assertThat(best(0.5)).as("half way").isEqualTo((79 + 94) / 2.0, within(1e-9));
+    assertThat(best(Verdict.SURE)).isEqualTo(94, within(1e-9));
+    assertThat(best((1 + Verdict.SURE) / 2)).as("half way").isEqualTo(97, within(1e-9));
+    assertThat(best(1)).isEqualTo(100);
+  }
+
+  @Test
+  void the_least_sure_of_the_critical_ones_sets_it() {
+    assertThat(PracticeScore.smooth(List.of(sure(1, 1), sure(0.5, 1), sure(0.95, 1))))
+        .isEqualTo(best(0.5), within(1e-9));
+  }
+
+  @Test
+  void what_the_panel_is_not_held_against_costs_nothing() {
+    assertThat(PracticeScore.of(List.of(sure(1, 1), notJudged()))).isEqualTo(100);
+    assertThat(PracticeScore.of(List.of(sure(1, 1), notJudged("film-after")))).isEqualTo(94);
+    assertThat(score("165 kPa", "")).as("not critical").isEqualTo(100);
+  }
+
+  private static double best(double conformance) {
+    return PracticeScore.smooth(List.of(sure(conformance, 1)));
+  }
+
+  /** The critical criterion, judged with so much certainty and worth so much of its points. */
+  private static Result sure(double conformance, double points) {
+    return result(true, conformance, points, List.of());
+  }
+
+  private static Result notJudged(String... missing) {
+    return result(false, 0, 0, List.of(missing));
+  }
+
+  private static Result result(
+      boolean judged, double conformance, double points, List<String> missing) {
+    return new Result(
+        WrittenPanel.against(PRESSURE).task().criteria().get(0),
+        judged,
+        judged ? Verdict.of(conformance) : Verdict.DOUBTFUL,
+        conformance,
+        165e3,
+        3e3,
+        points,
+        List.of(),
+        new Working("", "", List.of()),
+        missing,
+        null);
   }
 
   /** Worth nothing in points, and still no hundred while it is missed. */

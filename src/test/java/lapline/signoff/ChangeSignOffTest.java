@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Duration;
+import java.time.Period;
 import java.util.Optional;
 import lapline.content.Json;
 import lapline.people.NotAllowedException;
@@ -109,6 +110,35 @@ class ChangeSignOffTest {
     shop.threePanels(shop.learner, shop.instructor);
     assertThat(shop.learnerWaits()).isTrue();
     assertThat(shop.grant(shop.examiner)).isEmpty();
+  }
+
+  /** Boards read the standing; nobody has to look at the evidence first. */
+  @Test
+  void a_withdrawal_shows_on_the_boards_at_once() {
+    assertThat(shop.standing().panelsCounting()).isEqualTo(3);
+    shop.clock.turn(Duration.ofDays(3));
+    shop.change(shop.examiner, Kind.WITHDRAWN);
+    assertThat(shop.standing().panelsCounting()).isZero();
+  }
+
+  @Test
+  void a_withdrawal_of_long_ago_makes_no_old_panel_count_again() {
+    shop.clock.turn(Duration.ofDays(3));
+    shop.change(shop.examiner, Kind.WITHDRAWN);
+    shop.threePanels(shop.learner, shop.instructor);
+    shop.clock.turn(Period.ofMonths(7));
+    assertThat(shop.evidence().counting()).isZero();
+  }
+
+  @Test
+  void a_step_says_who_took_it_when_and_why() {
+    shop.clock.turn(Duration.ofDays(3));
+    because("  Too thin on two doors. ");
+    Step step = shop.steps().get(1);
+    assertThat(step.reason()).isEqualTo("Too thin on two doors.");
+    assertThat(step.by()).isEqualTo(shop.examiner.id());
+    assertThat(step.at()).isEqualTo(shop.clock.instant());
+    assertThat(step.signOff()).isEqualTo(shop.signOff().id());
   }
 
   @Test

@@ -3,8 +3,10 @@ package lapline.signoff;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import lapline.people.NameChange;
 import lapline.people.Workshop;
@@ -16,14 +18,18 @@ class CheckSignOffTest {
 
   private final SignOffShop shop = new SignOffShop();
 
-  private CheckSignOff.Answer answer() {
+  private Optional<CheckSignOff.Answer> answer(String code) {
     CheckSignOff check =
         new CheckSignOff(
             shop.signOffs,
             shop.people,
             new Skills(List.of(SignOffShop.CLEAR), List.of()),
             shop.clock);
-    return check.run(shop.signOff().code()).orElseThrow();
+    return check.run(code);
+  }
+
+  private CheckSignOff.Answer answer() {
+    return answer(shop.signOff().code()).orElseThrow();
   }
 
   private void signedOff() {
@@ -63,6 +69,45 @@ class CheckSignOffTest {
     shop.clock.turn(Duration.ofDays(3));
     signedOff();
     assertThat(answer().formerName()).isEmpty();
+  }
+
+  @Test
+  void a_code_says_what_may_be_done_where_and_until_when_by_the_workshops_own_days() {
+    shop.clock.turn(Duration.between(shop.clock.instant(), Instant.parse("2031-07-01T23:20:00Z")));
+    signedOff();
+    assertThat(answer().standing()).isEqualTo(SignOff.Standing.GOOD);
+    assertThat(answer().name()).isEqualTo(shop.learner.name());
+    assertThat(answer().workshop()).isEqualTo("Invented");
+    assertThat(answer().allows()).isEqualTo("Lay clear alone");
+    assertThat(answer().granted()).as("past midnight in Dublin").isEqualTo("2031-07-02");
+    assertThat(answer().expires()).isEqualTo("2032-07-02");
+    assertThat(answer().changed()).isEqualTo("2031-07-02");
+    assertThat(answer("kxwc7cqbaq5y")).as("nobody's code").isEmpty();
+  }
+
+  @Test
+  void a_code_says_since_when_it_is_stopped() {
+    signedOff();
+    shop.clock.turn(Duration.ofDays(5));
+    shop.change(shop.owner, Step.Kind.SUSPENDED);
+    assertThat(answer().standing()).isEqualTo(SignOff.Standing.SUSPENDED);
+    assertThat(answer().granted()).isEqualTo("2031-03-04");
+    assertThat(answer().changed()).isEqualTo("2031-03-09");
+  }
+
+  /** A paper of before a new sign-off tells of its own end. */
+  @Test
+  void what_became_of_a_later_sign_off_is_not_told_of_an_earlier_one() {
+    signedOff();
+    String before = shop.signOff().code();
+    shop.clock.turn(Duration.ofDays(5));
+    shop.change(shop.examiner, Step.Kind.WITHDRAWN);
+    shop.clock.turn(Duration.ofDays(5));
+    shop.threePanels(shop.learner, shop.instructor);
+    assertThat(shop.grant(shop.examiner)).isEmpty();
+    assertThat(answer(before).orElseThrow().changed()).isEqualTo("2031-03-09");
+    assertThat(answer(before).orElseThrow().standing()).isEqualTo(SignOff.Standing.WITHDRAWN);
+    assertThat(answer().standing()).isEqualTo(SignOff.Standing.GOOD);
   }
 
   @Test

@@ -122,9 +122,57 @@ class DecideSkillTest {
     assertThat(decide(true, shop.steps().get(0).id())).as("now they have").isEmpty();
   }
 
+  /** What a colleague decided is nobody's business who may not decide. */
+  @Test
+  void who_may_not_decide_is_not_told_whether_somebody_has() {
+    decide(false, null);
+    assertThatThrownBy(() -> decide(shop.owner, true, null))
+        .isInstanceOf(NotAllowedException.class);
+    assertThatThrownBy(() -> decide(shop.neighbour, true, null))
+        .isInstanceOf(NotFoundException.class);
+  }
+
   private List<String> decide(boolean grant, UUID seen) {
-    return shop.decide.run(
-        shop.examiner, shop.learner.id(), SignOffShop.SKILL, grant, SignOffShop.WHY, seen);
+    return decide(shop.examiner, grant, seen);
+  }
+
+  private List<String> decide(Person by, boolean grant, UUID seen) {
+    return shop.decide.run(by, shop.learner.id(), SignOffShop.SKILL, grant, SignOffShop.WHY, seen);
+  }
+
+  @Test
+  void a_step_says_who_decided_when_where_and_why() {
+    because("  Laid three doors.\n");
+    Step step = shop.steps().get(0);
+    assertThat(step.reason()).isEqualTo("Laid three doors.");
+    assertThat(step.by()).isEqualTo(shop.examiner.id());
+    assertThat(step.workshop()).isEqualTo(shop.workshop);
+    assertThat(step.at()).isEqualTo(shop.clock.instant());
+    assertThat(shop.signOff().grantedBy()).isEqualTo(shop.examiner.id());
+    assertThat(shop.signOff().ruleVersion()).isEqualTo("1");
+  }
+
+  @Test
+  void before_the_first_decision_there_is_one_to_be_taken() {
+    assertThat(shop.decide.isOpen(shop.evidence())).isTrue();
+    shop.grant(shop.examiner);
+    assertThat(shop.decide.isOpen(shop.evidence())).isFalse();
+    shop.change(shop.examiner, Kind.WITHDRAWN);
+    assertThat(shop.decide.isOpen(shop.evidence())).as("begin anew").isTrue();
+  }
+
+  @Test
+  void evidence_is_seen_by_its_learner_and_those_who_teach_and_judge_and_by_no_other_learner() {
+    Person other = shop.person(shop.workshop, Role.APPRENTICE);
+    for (Person by : List.of(shop.learner, shop.instructor, shop.examiner, shop.owner)) {
+      assertThat(seenBy(by).isComplete()).isTrue();
+    }
+    assertThatThrownBy(() -> seenBy(other)).isInstanceOf(NotAllowedException.class);
+    assertThatThrownBy(() -> seenBy(shop.neighbour)).isInstanceOf(NotFoundException.class);
+  }
+
+  private Evidence seenBy(Person by) {
+    return shop.decide.evidence(by, shop.learner.id(), SignOffShop.SKILL);
   }
 
   private List<String> because(String reason) {

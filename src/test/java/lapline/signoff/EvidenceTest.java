@@ -52,6 +52,66 @@ class EvidenceTest {
   }
 
   @Test
+  void what_the_rule_does_not_ask_for_is_not_missed() {
+    Skill.Rule benchOnly =
+        new Skill.Rule("1", false, false, 5, 6, List.of("clear/*"), Period.ofMonths(6), 2);
+    Skill skill = new Skill("clear", "Clear", "clear", "Lay", benchOnly, Period.ofMonths(12), "b");
+    Evidence evidence =
+        new Evidence(UUID.randomUUID(), skill, false, false, panels(5, 2, 0), 5, null);
+    assertThat(evidence.isComplete()).isTrue();
+    assertThat(evidence.lines())
+        .extracting(Evidence.Line::key)
+        .containsExactly("signoff.evidence.panels", "signoff.evidence.graded");
+  }
+
+  @Test
+  void a_line_says_when_a_thing_was_done_where_it_was_done_and_that_is_known() {
+    Evidence.Learnt learnt = new Evidence.Learnt(NOW, NOW.plusSeconds(60), null, null);
+    Evidence done = new Evidence(UUID.randomUUID(), SKILL, true, true, List.of(), 0, learnt);
+    assertThat(done.lines().get(0).on()).isEqualTo(NOW);
+    assertThat(done.lines().get(1).on()).isEqualTo(NOW.plusSeconds(60));
+    assertThat(done.lines().get(0).words()).isEqualTo("signoff.line.done-on");
+    Evidence half = new Evidence(UUID.randomUUID(), SKILL, false, true, List.of(), 0, learnt);
+    assertThat(half.lines().get(0).on()).as("read and changed since").isNull();
+    assertThat(half.lines().get(0).words()).isEqualTo("signoff.line.not-done");
+    assertThat(evidence(true, true, List.of()).lines().get(0).words())
+        .isEqualTo("signoff.line.done");
+  }
+
+  @Test
+  void an_eye_is_waited_for_until_as_many_are_accepted_as_the_rule_asks_for() {
+    assertThat(evidence(true, true, panels(4, 1, 1)).waiting()).hasSize(3);
+    assertThat(evidence(true, true, panels(4, 2, 1)).waiting()).isEmpty();
+  }
+
+  @Test
+  void anything_done_begins_the_way_and_being_complete_or_signed_off_ends_it() {
+    assertThat(standing(evidence(false, false, List.of()), false, null).onTheWay()).isFalse();
+    assertThat(standing(evidence(true, false, List.of()), false, null).onTheWay()).isTrue();
+    assertThat(standing(evidence(false, true, List.of()), false, null).onTheWay()).isTrue();
+    assertThat(standing(evidence(false, false, panels(1, 0, 0)), false, null).onTheWay()).isTrue();
+    assertThat(standing(evidence(true, true, List.of()), true, null).onTheWay()).isFalse();
+    assertThat(standing(evidence(true, true, List.of()), false, NOW).onTheWay()).isFalse();
+  }
+
+  private static Standing standing(Evidence evidence, boolean wasSignedOff, Instant readySince) {
+    return Standing.of(evidence, UUID.randomUUID(), wasSignedOff, readySince, NOW);
+  }
+
+  @Test
+  void a_rule_names_its_one_task_only_where_it_is_one() {
+    assertThat(ruleOf("clear/two-coats").onlyTask()).contains("clear/two-coats");
+    assertThat(ruleOf("clear/*").onlyTask()).isEmpty();
+    assertThat(ruleOf("clear/two-coats", "clear/door").onlyTask()).isEmpty();
+    assertThat(ruleOf("clear/two-coats", "clear/door").covers("clear/door")).isTrue();
+    assertThat(ruleOf("clear/two-coats").covers("clear/two-coats-more")).isFalse();
+  }
+
+  private static Skill.Rule ruleOf(String... tasks) {
+    return new Skill.Rule("1", true, true, 5, 6, List.of(tasks), Period.ofMonths(6), 2);
+  }
+
+  @Test
   void a_rule_covers_its_own_unit_only() {
     assertThat(SKILL.rule().covers("clear/two-coats")).isTrue();
     assertThat(SKILL.rule().covers("clearing/two-coats")).isFalse();

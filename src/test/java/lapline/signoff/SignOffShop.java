@@ -196,6 +196,11 @@ final class SignOffShop {
     return standings.refresh(50);
   }
 
+  /** The same after the skill has left the course. */
+  int refreshWithoutTheSkill() {
+    return new KeepStandings(new Skills(List.of(), List.of()), null, signOffs, clock).refresh(50);
+  }
+
   Standing standing() {
     return signOffs.standing(learner.id(), SKILL).orElseThrow();
   }

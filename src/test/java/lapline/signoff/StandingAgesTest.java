@@ -55,6 +55,18 @@ class StandingAgesTest {
     assertThat(shop.standing().panelsCounting()).isZero();
   }
 
+  /** A file without the skill makes nobody wait, and is not looked at every hour. */
+  @Test
+  void of_a_skill_that_has_left_the_course_nothing_grows_older() {
+    shop.meetsTheRule(shop.learner);
+    shop.clock.turn(Period.ofMonths(7));
+    assertThat(shop.refreshWithoutTheSkill()).isOne();
+    assertThat(shop.standing().panelsCounting()).as("as it was").isEqualTo(3);
+    assertThat(shop.standing().panelsWaiting()).isZero();
+    assertThat(shop.learnerWaits()).isFalse();
+    assertThat(shop.refreshWithoutTheSkill()).isZero();
+  }
+
   @Test
   void whoever_was_signed_off_once_is_no_longer_on_the_way() {
     shop.panel(shop.learner, State.SCORED);

@@ -62,3 +62,35 @@ insert into sign_off (id, workshop_id, person_id, skill_id, rule_version, code, 
 insert into sign_off_step (id, workshop_id, person_id, skill_id, sign_off_id, kind, taken_by, taken_at, reason, evidence)
   select random_uuid(), s.workshop_id, s.person_id, s.skill_id, s.id, 'NOT_YET', s.granted_by, s.granted_at, 'Not yet.', '{}'
   from sign_off s;
+
+-- Learner 1 leaves more of everything the more panels they have done: photographs, readings and looks of an
+-- instructor at each panel of clear, papers of all units, checks of all lessons, and decisions.
+create local temporary table nth as select x from system_range(1, 1 + :panels / 10);
+create local temporary table own as select a.* from attempt a join learner l on l.id = a.person_id
+  where l.n = 1 and a.skill_id = 'clear';
+insert into photograph (id, attempt_id, hash, caption, width, height, added_at)
+  select random_uuid(), a.id, 'picture' || x, '', 40, 30, a.scored_at from own a cross join nth;
+insert into attempt_reading (attempt_id, cell, typed, typed_at, revision)
+  select a.id, 'film-after.at' || x, '55', a.started_at, 1 from own a cross join nth;
+insert into grading (id, attempt_id, workshop_id, grader_id, graded_at, decision, remark)
+  select random_uuid(), a.id, a.workshop_id, uuid '00000000-0000-0002-0000-000000000003',
+  dateadd(minute, x, a.scored_at), 'ACCEPTED', '' from own a cross join nth;
+insert into rubric_mark (grading_id, item_id, mark)
+  select g.id, 'evenness', 3 from grading g join own a on a.id = g.attempt_id;
+insert into defect_mark (grading_id, number, kind, x, y, note)
+  select g.id, 0, 'run', 0.1, 0.1, '' from grading g join own a on a.id = g.attempt_id;
+insert into paper (id, workshop_id, person_id, unit_id, drawn_at, handed_in_at, score, passed, questions)
+  select random_uuid(), uuid '00000000-0000-0000-0000-000000000001', l.id, s.id,
+  dateadd(day, x, timestamp with time zone '2030-02-01 00:00:00Z'),
+  dateadd(day, x, timestamp with time zone '2030-02-01 01:00:00Z'), 0.9, true, '{}'
+  from learner l cross join skill s cross join nth where l.n = 1;
+insert into lesson_reading (person_id, unit_id, version, read_at)
+  select l.id, s.id, 'v1', timestamp with time zone '2030-01-01 00:00:00Z' from learner l cross join skill s
+  where l.n = 1 and (s.n = 4 or :panels > 10);
+insert into check_answer (person_id, unit_id, check_id, chosen, was_right, answered_at)
+  select l.id, s.id, 'check' || x, '1', true, timestamp with time zone '2030-01-01 00:00:00Z'
+  from learner l cross join skill s cross join nth where l.n = 1;
+insert into sign_off_step (id, workshop_id, person_id, skill_id, sign_off_id, kind, taken_by, taken_at, reason, evidence)
+  select random_uuid(), uuid '00000000-0000-0000-0000-000000000001', l.id, s.id, null, 'NOT_YET',
+  uuid '00000000-0000-0002-0000-000000000002', dateadd(day, x, timestamp with time zone '2030-01-01 00:00:00Z'),
+  'Not yet.', '{}' from learner l cross join skill s cross join nth where l.n = 1;
