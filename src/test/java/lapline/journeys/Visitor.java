@@ -6,6 +6,7 @@ import java.net.URI;
 import java.net.URLEncoder;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublisher;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
@@ -80,11 +81,12 @@ final class Visitor {
 
   HttpResponse<String> send(String method, String address, String kind, String body)
       throws IOException, InterruptedException {
-    HttpRequest request =
-        to(address)
-            .header("Content-Type", kind)
-            .method(method, BodyPublishers.ofString(body))
-            .build();
+    return send(method, address, kind, BodyPublishers.ofString(body));
+  }
+
+  HttpResponse<String> send(String method, String address, String kind, BodyPublisher body)
+      throws IOException, InterruptedException {
+    HttpRequest request = to(address).header("Content-Type", kind).method(method, body).build();
     return client.send(request, BodyHandlers.ofString());
   }
 
