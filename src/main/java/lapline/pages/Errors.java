@@ -51,10 +51,15 @@ public class Errors {
         clientId(faces, fieldId), new FacesMessage(FacesMessage.SEVERITY_ERROR, text, null));
   }
 
+  /** Good news that the page after this one tells. */
   public void news(String key, Object... values) {
-    FacesContext faces = FacesContext.getCurrentInstance();
-    faces.getExternalContext().getFlash().setKeepMessages(true);
-    faces.addMessage(null, new FacesMessage(messages.say(key, values)));
+    FacesContext.getCurrentInstance().getExternalContext().getFlash().setKeepMessages(true);
+    newsHere(key, values);
+  }
+
+  /** Good news on this same page. Kept for another page it would be told there once more. */
+  public void newsHere(String key, Object... values) {
+    FacesContext.getCurrentInstance().addMessage(null, new FacesMessage(messages.say(key, values)));
   }
 
   private static String clientId(FacesContext faces, String fieldId) {

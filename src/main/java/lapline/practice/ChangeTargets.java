@@ -25,6 +25,8 @@ public class ChangeTargets {
   /** Key of the refusal that somebody has set another target since. */
   public static final String CHANGED_SINCE = "targets.wrong.changed-since";
 
+  private static final String STILL_ANOTHER = "targets.wrong.still-another";
+
   private TargetRecords records;
   private PracticeTasks tasks;
   private PeopleRecords people;
@@ -65,13 +67,13 @@ public class ChangeTargets {
   }
 
   private FieldProblem changedSince(Optional<TargetOverride> now) {
-    return now.map(
-            o ->
-                new FieldProblem(
-                    "target",
-                    CHANGED_SINCE,
-                    List.of(people.names(List.of(o.madeBy())).get(o.madeBy()), o.target())))
+    return now.map(o -> since(CHANGED_SINCE, o))
         .orElseGet(() -> new FieldProblem("target", CHANGED_SINCE + ".back", List.of()));
+  }
+
+  private FieldProblem since(String key, TargetOverride other) {
+    String who = people.names(List.of(other.madeBy())).get(other.madeBy());
+    return new FieldProblem("target", key, List.of(who, other.target()));
   }
 
   /** As above, for somebody who has just looked. */
@@ -107,12 +109,23 @@ public class ChangeTargets {
     return problems(by, criterion(by, taskId, criterionId), target, sheet, reason);
   }
 
-  /** Goes back to the task file's own target. */
+  /**
+   * Goes back to the task file's own target.
+   *
+   * @param seen the workshop's own target that the page showed; another one that was set since is
+   *     told first and stays
+   * @return what stands in the way; empty when the task file's target holds
+   */
   @Transactional
-  public void retire(Person by, String taskId, String criterionId) {
+  public Optional<FieldProblem> retire(Person by, String taskId, String criterionId, UUID seen) {
     by.mustBe(Role.REGISTRAR, Role.INSTRUCTOR);
     people.hold(by.workshop());
-    retireFormer(by, taskId, criterionId, clock.instant());
+    Optional<TargetOverride> another =
+        own(by, taskId, criterionId).filter(o -> !o.id().equals(seen));
+    if (another.isEmpty()) {
+      retireFormer(by, taskId, criterionId, clock.instant());
+    }
+    return another.map(o -> since(STILL_ANOTHER, o));
   }
 
   @Transactional

@@ -7,9 +7,10 @@
   const form = input.form;
 
   function trouble() {
-    const sizes = Array.from(input.files, file => file.size);
-    if (sizes.some(size => size > Number(form.dataset.mostEach))) return told.dataset.each;
-    const all = sizes.reduce((sum, size) => sum + size, 0);
+    const files = Array.from(input.files);
+    const large = files.filter(file => file.size > Number(form.dataset.mostEach));
+    if (large.length) return told.dataset.each.replace('{0}', large.map(file => file.name).join(', '));
+    const all = files.reduce((sum, file) => sum + file.size, 0);
     return all > Number(form.dataset.mostTogether) ? told.dataset.together : '';
   }
 

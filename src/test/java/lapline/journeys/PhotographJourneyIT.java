@@ -60,7 +60,7 @@ class PhotographJourneyIT extends AtThePanel {
     isRefused("Send yours again in a minute; what you wrote down is kept");
     open(entry);
     choose("panel.jpg", new byte[21 * MEGABYTE]);
-    isToldBeforeItIsSent("too large. Choose one of at most 20 MB");
+    isToldBeforeItIsSent("Too large: panel");
     until(By.id("photograph")).clear();
     for (int i = 0; i < 4; i++) {
       choose("panel" + i + ".jpg", new byte[16 * MEGABYTE]);

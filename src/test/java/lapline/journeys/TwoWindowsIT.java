@@ -140,6 +140,29 @@ class TwoWindowsIT {
     assertThat(two.get("/office/targets").statusCode()).isEqualTo(200);
   }
 
+  @Test
+  void who_goes_back_to_the_course_reads_which_target_a_colleague_has_set_meanwhile()
+      throws Exception {
+    Visitor one = the("instructor");
+    Visitor two = the("registrar");
+    String page = page(one);
+    told(one.send(confirm(one, page, "53 to 65 \u00b5m")));
+    Visitor.Form back = goingBack(two, page);
+    told(one.send(confirm(one, page, "54 to 66 \u00b5m")));
+    assertThat(told(two.send(back)))
+        .contains("Since you opened this page Ida Twinning set this target to 54 to 66");
+    assertThat(told(two.send(goingBack(two, page)))).contains("target holds again");
+  }
+
+  /** The form of all targets of the task, where an own one can be ended. */
+  private static Visitor.Form goingBack(Visitor visitor, String page) throws Exception {
+    String all = page.replace("/office/target?", "/office/targets?");
+    return Visitor.forms(visitor.get(all).body()).stream()
+        .filter(f -> f.fields().keySet().stream().anyMatch(n -> n.endsWith(":retire")))
+        .findFirst()
+        .orElseThrow();
+  }
+
   /** Where the film of clear is changed. */
   private static String page(Visitor visitor) throws Exception {
     String targets = visitor.get("/office/targets").body();

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import lapline.people.NotAllowedException;
 import lapline.people.NotFoundException;
@@ -57,7 +58,7 @@ class TargetsInForceTest {
         .containsExactlyInAnyOrder(
             org.assertj.core.api.Assertions.tuple("160 to 170 kPa", false),
             org.assertj.core.api.Assertions.tuple("at least 160 kPa", true));
-    shop.change.retire(shop.instructor, PracticeShop.TASK, "pressure");
+    assertThat(retire(own())).isEmpty();
     assertThat(pressure(null).target()).isEqualTo(new TargetRange(150e3, 180e3));
   }
 
@@ -71,12 +72,35 @@ class TargetsInForceTest {
               assertThat(p.key()).isEqualTo(ChangeTargets.CHANGED_SINCE);
               assertThat(p.args()).containsExactly("Somebody Invented", "160 to 170 kPa");
             });
-    UUID seen = shop.targets.inForce(shop.workshop, PracticeShop.TASK).get(0).id();
+    UUID seen = own();
     assertThat(set("155 to 165", seen)).as("now it has been seen").isEmpty();
-    shop.change.retire(shop.instructor, PracticeShop.TASK, "pressure");
+    assertThat(retire(own())).isEmpty();
     assertThat(set("150 to 160", seen))
         .extracting(FieldProblem::key)
         .containsExactly(ChangeTargets.CHANGED_SINCE + ".back");
+  }
+
+  @Test
+  void going_back_to_the_course_ends_only_the_target_that_was_seen() {
+    sheet("160 to 170");
+    UUID seen = own();
+    sheet("155 to 165");
+    assertThat(retire(seen))
+        .hasValueSatisfying(
+            p -> assertThat(p.args()).containsExactly("Somebody Invented", "155 to 165 kPa"));
+    assertThat(pressure(null).target()).isEqualTo(new TargetRange(155e3, 165e3));
+    assertThat(retire(own())).isEmpty();
+    assertThat(pressure(null).target()).isEqualTo(new TargetRange(150e3, 180e3));
+    assertThat(retire(seen)).as("it holds already").isEmpty();
+  }
+
+  /** The workshop's own target of the pressure. */
+  private UUID own() {
+    return shop.targets.inForce(shop.workshop, PracticeShop.TASK).get(0).id();
+  }
+
+  private Optional<FieldProblem> retire(UUID seen) {
+    return shop.change.retire(shop.instructor, PracticeShop.TASK, "pressure", seen);
   }
 
   private List<FieldProblem> set(String target, UUID seen) {

@@ -36,7 +36,14 @@ public class FindingPage {
   }
 
   public String getTitle() {
-    String task = getPanels().rows().stream().map(FoundPanel::task).findFirst().orElse("");
+    return getPanels().rows().stream()
+        .map(FoundPanel::task)
+        .findFirst()
+        .map(this::title)
+        .orElseGet(() -> messages.say("board.found.title.none", LookAtCohort.DAYS));
+  }
+
+  private String title(String task) {
     return messages.say(
         "board.found.title",
         words.cause(task, finding),

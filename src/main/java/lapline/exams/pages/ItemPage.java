@@ -76,14 +76,7 @@ public class ItemPage {
   }
 
   public String getFigures() {
-    long papers = getStudied().sums().papers();
-    return papers == 0
-        ? messages.get("exams.item.figures.none")
-        : messages.say(
-            "exams.item.figures",
-            papers,
-            words.share(getStudied().sums().difficulty()),
-            words.figure(getStudied().sums().itemRest()));
+    return words.figures(getStudied().sums());
   }
 
   public List<SetAside> getHistory() {

@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import lapline.exams.ItemStudied;
 import lapline.exams.bank.BankText;
 import lapline.exams.bank.Item;
+import lapline.judgement.items.ItemSums;
 import lapline.pages.Messages;
 import lapline.people.SignedIn;
 
@@ -61,6 +62,31 @@ public class ItemWords {
   /** 0.42, or a dash. */
   public String figure(OptionalDouble value) {
     return value.isEmpty() ? "–" : String.format(Locale.ROOT, "%.2f", value.getAsDouble());
+  }
+
+  /**
+   * 0.42 (0.05 to 0.70), from enough papers on; of fewer a dash, since chance alone would say as
+   * much.
+   */
+  public String apart(ItemSums sums) {
+    if (sums.papers() < ItemStudied.ENOUGH) {
+      return "–";
+    }
+    String middle = figure(sums.itemRest());
+    return sums.itemRestLimits()
+        .map(l -> messages.say("exams.study.apart.figure", middle, l.least(), l.most()))
+        .orElse(middle);
+  }
+
+  /** What the papers say, in a line. */
+  public String figures(ItemSums sums) {
+    if (sums.papers() == 0) {
+      return messages.get("exams.item.figures.none");
+    }
+    return sums.papers() < ItemStudied.ENOUGH
+        ? messages.say(
+            "exams.item.figures.few", sums.papers(), share(sums.difficulty()), ItemStudied.ENOUGH)
+        : messages.say("exams.item.figures", sums.papers(), share(sums.difficulty()), apart(sums));
   }
 
   private String filled(Item item, String text) {

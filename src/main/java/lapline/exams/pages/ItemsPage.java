@@ -20,7 +20,6 @@ public class ItemsPage {
   @Inject private SignedIn signedIn;
   @Inject private QuestionBanks banks;
   @Inject private StudyItems study;
-  @Inject private ItemWords words;
   @Inject private Messages messages;
 
   @Inject
@@ -54,8 +53,9 @@ public class ItemsPage {
     return getItems().stream().mapToLong(i -> i.sums().papers()).max().orElse(0);
   }
 
-  public String question(ItemStudied studied) {
-    return words.question(studied.item());
+  /** From how many papers on a question is judged. */
+  public int getEnough() {
+    return ItemStudied.ENOUGH;
   }
 
   /** The unit asked for, else the first one. */

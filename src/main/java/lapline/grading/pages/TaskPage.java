@@ -58,7 +58,7 @@ public class TaskPage {
     return t.panels() == 0
         ? messages.get("study.task.none")
         : messages.say(
-            "study.task.figures",
+            t.laterTries() == 0 ? "study.task.figures.once" : "study.task.figures",
             t.panels(),
             t.people(),
             words.share(t.firstAccepted(), t.firstTries()),

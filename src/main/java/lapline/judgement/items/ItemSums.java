@@ -1,5 +1,6 @@
 package lapline.judgement.items;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -26,6 +27,9 @@ public record ItemSums(
     double restSquares,
     double products) {
   public static final ItemSums NONE = new ItemSums(0, 0, 0, 0, 0, 0);
+
+  /** The normal distribution's two-sided 95 % point. */
+  private static final double TWO_SIDED_95 = 1.959963984540054;
 
   /** Below this share of its greatest size a variance is rounding. */
   private static final double ROUNDING = 1e-12;
@@ -71,6 +75,29 @@ public record ItemSums(
     double together = products - marks * rests / papers;
     return OptionalDouble.of(Math.max(-1, Math.min(1, together / Math.sqrt(mark * rest))));
   }
+
+  /**
+   * Between which limits the item-rest correlation of all such people lies, with 95 % confidence:
+   * Fisher's transform with standard error 1/√(n − 3), the limits then brought back (Fisher, Metron
+   * 1, 1921; from memory). Worked out for two normal quantities; with marks of 0 and 1 it is an
+   * approximation, the rougher the easier or the harder the item.
+   *
+   * @return least and most, −1 to 1; nothing where there is no correlation, where it is full, or of
+   *     fewer than four papers
+   */
+  public Optional<Limits> itemRestLimits() {
+    OptionalDouble found = itemRest();
+    if (found.isEmpty() || papers < 4 || Math.abs(found.getAsDouble()) == 1) {
+      return Optional.empty();
+    }
+    double r = found.getAsDouble();
+    double middle = Math.log((1 + r) / (1 - r)) / 2;
+    double half = TWO_SIDED_95 / Math.sqrt(papers - 3);
+    return Optional.of(new Limits(Math.tanh(middle - half), Math.tanh(middle + half)));
+  }
+
+  /** From where to where a figure may lie. */
+  public record Limits(double least, double most) {}
 
   private double spread(double squares, double sum) {
     return papers == 0 ? 0 : squares - sum * sum / papers;

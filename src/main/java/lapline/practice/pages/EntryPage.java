@@ -80,7 +80,7 @@ public class EntryPage {
   /** Keeps what is in the fields, for a browser without scripts. */
   public void save() {
     if (keepTyped()) {
-      errors.news("entry.kept");
+      errors.newsHere("entry.kept");
     }
     load();
   }

@@ -2,11 +2,13 @@ package lapline.practice.pages;
 
 import jakarta.enterprise.context.RequestScoped;
 import jakarta.faces.annotation.ManagedProperty;
+import jakarta.faces.context.FacesContext;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
 import lapline.pages.Errors;
@@ -17,6 +19,7 @@ import lapline.people.Role;
 import lapline.people.SignedIn;
 import lapline.practice.ChangeTargets;
 import lapline.practice.Criterion;
+import lapline.practice.FieldProblem;
 import lapline.practice.PracticeTask;
 import lapline.practice.PracticeTasks;
 import lapline.practice.RestingTargets;
@@ -35,6 +38,8 @@ public class TargetsPage {
   @Inject
   @ManagedProperty("#{param.task}")
   private String taskId;
+
+  private boolean refused;
 
   private final Once<List<TargetOverride>> history =
       new Once<>(() -> targets.history(signedIn.person(), getTask().id()));
@@ -107,9 +112,30 @@ public class TargetsPage {
   }
 
   public String retire(String criterionId) {
-    targets.retire(signedIn.person(), getTask().id(), criterionId);
+    Optional<FieldProblem> another =
+        targets.retire(signedIn.person(), getTask().id(), criterionId, shown(criterionId));
+    if (another.isPresent()) {
+      refused = true;
+      errors.add(null, another.get().key(), another.get().args().toArray());
+      return null;
+    }
     errors.news("targets.retired");
     return "/office/targets.xhtml?faces-redirect=true&task=" + getTask().id();
+  }
+
+  /** Whether the workshop's own target holds, or held when the page was opened that was sent. */
+  public boolean isRetirable(Row row) {
+    return row.own() != null || !refused && shown(row.criterion().id()) != null;
+  }
+
+  /** The workshop's own target that the page showed; null where there was none. */
+  private static UUID shown(String criterionId) {
+    String sent =
+        FacesContext.getCurrentInstance()
+            .getExternalContext()
+            .getRequestParameterMap()
+            .get("own:" + criterionId);
+    return sent == null ? null : EntryPage.uuid(sent);
   }
 
   public String getTaskId() {
