@@ -26,6 +26,7 @@ import lapline.practice.Phrase;
 import lapline.practice.PracticeTask;
 import lapline.practice.PracticeTasks;
 import lapline.practice.StartAttempt;
+import lapline.trade.measure.Verdict;
 
 /** A judged panel: was it good, why, and what to change. */
 @Named
@@ -94,13 +95,20 @@ public class ResultPage {
 
   /** What is said where the numbers point to no cause; only the person themselves is spoken to. */
   public String getNoCause() {
-    String accepted = isMine() ? ".accepted" : ".accepted-of";
-    return "practice-result.no-cause" + (score().accepted() ? accepted : "");
+    if (score().accepted()) {
+      return "practice-result.no-cause" + (isMine() ? ".accepted" : ".accepted-of");
+    }
+    boolean met =
+        score().results().stream()
+            .filter(PanelScore.Result::judged)
+            .allMatch(r -> r.verdict() == Verdict.MET);
+    return "practice-result.no-cause" + (met ? ".unmeasured" : "");
   }
 
   /** Whether the panel counts by its numbers, and what comes next for the person themselves. */
   public String getLead() {
-    boolean open = isMine() && getAttempt().state() == Attempt.State.SCORED;
+    boolean change = score().accepted() || getFirst() != null;
+    boolean open = isMine() && getAttempt().state() == Attempt.State.SCORED && change;
     return "practice-result.lead."
         + (score().accepted() ? "accepted" : "not-yet")
         + (open ? "" : "-plain");

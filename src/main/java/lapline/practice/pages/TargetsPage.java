@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
 import lapline.pages.Errors;
+import lapline.pages.Messages;
 import lapline.pages.Once;
 import lapline.people.NotFoundException;
 import lapline.people.PeopleRecords;
@@ -34,6 +35,7 @@ public class TargetsPage {
   @Inject private ChangeTargets targets;
   @Inject private PeopleRecords people;
   @Inject private Errors errors;
+  @Inject private Messages words;
 
   @Inject
   @ManagedProperty("#{param.task}")
@@ -108,7 +110,11 @@ public class TargetsPage {
   }
 
   public String label(TargetOverride o) {
-    return getTask().criterion(o.criterion()).map(Criterion::label).orElse(o.criterion());
+    return label(o.criterion());
+  }
+
+  private String label(String criterionId) {
+    return getTask().criterion(criterionId).map(Criterion::label).orElse(criterionId);
   }
 
   public String retire(String criterionId) {
@@ -116,7 +122,8 @@ public class TargetsPage {
         targets.retire(signedIn.person(), getTask().id(), criterionId, shown(criterionId));
     if (another.isPresent()) {
       refused = true;
-      errors.add(null, another.get().key(), another.get().args().toArray());
+      String says = words.say(another.get().key(), another.get().args().toArray());
+      errors.add(null, "targets.in-field", label(criterionId), says);
       return null;
     }
     errors.news("targets.retired");
