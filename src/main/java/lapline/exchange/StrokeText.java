@@ -33,8 +33,7 @@ public record StrokeText(
   public record Interval(double value, double standardUncertainty, double low, double high) {
     static Interval of(Estimate e) {
       double half = COVERS_95 * e.standardUncertainty();
-      return new Interval(
-          e.value(), e.standardUncertainty(), e.value() - half, e.value() + half);
+      return new Interval(e.value(), e.standardUncertainty(), e.value() - half, e.value() + half);
     }
   }
 

@@ -81,9 +81,7 @@ class ProgramJourneyIT extends Journey {
 
   private static void isLike(JsonNode there, JsonNode example, String where) {
     if (example.isNumber()) {
-      assertThat(there.asDouble())
-          .as(where)
-          .isCloseTo(example.asDouble(), withinPercentage(2.0));
+      assertThat(there.asDouble()).as(where).isCloseTo(example.asDouble(), withinPercentage(2.0));
     } else if (example.isContainerNode()) {
       assertThat(there.size()).as(where).isEqualTo(example.size());
       example

@@ -1,6 +1,5 @@
 package lapline.practice.fit;
 
-import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
@@ -29,8 +28,7 @@ final class WrittenStrokes {
     Map<Integer, Estimate> steps = new TreeMap<>();
     entry.of(Technique.SPACING).stream()
         .filter(r -> r.cell().coat() == coat && r.cell().pass() > 1 && r.value() > 0)
-        .forEach(
-            r -> steps.put(r.cell().pass(), Estimate.of(r.value(), r.standardUncertainty())));
+        .forEach(r -> steps.put(r.cell().pass(), Estimate.of(r.value(), r.standardUncertainty())));
     return steps;
   }
 }

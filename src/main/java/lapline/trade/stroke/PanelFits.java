@@ -60,16 +60,18 @@ final class PanelFits {
           StrokeModel bare = new StrokeModel(plan, List.of());
           double[] start = new double[bare.parameters()];
           start[StrokeModel.LEVEL] = Math.log(mean);
-          return FirstGuess.of(bare, used(), start).stream()
-              .map(p -> fitted(model, Arrays.copyOf(p, model.parameters()), 2))
-              .max(Comparator.comparingDouble(StrokeFit::logEvidence))
-              .orElseThrow();
+          StrokeFit likeliest =
+              FirstGuess.of(bare, used(), start).stream()
+                  .map(p -> fitted(model, Arrays.copyOf(p, model.parameters())))
+                  .max(Comparator.comparingDouble(StrokeFit::logEvidence))
+                  .orElseThrow();
+          return again(likeliest);
         });
   }
 
   /** The same with the strays as they are now. */
   StrokeFit again(StrokeFit before) {
-    return fitted(before.model(), before.parameters(), 1);
+    return fitted(before.model(), before.parameters());
   }
 
   /** With one departure more. */
@@ -77,7 +79,7 @@ final class PanelFits {
     StrokeModel wider = wider(before.model(), one);
     return one instanceof Departure.Tilt
         ? leaning(before, wider)
-        : fitted(wider, Arrays.copyOf(before.parameters(), wider.parameters()), 1);
+        : fitted(wider, Arrays.copyOf(before.parameters(), wider.parameters()));
   }
 
   private StrokeModel wider(StrokeModel model, Departure one) {
@@ -94,7 +96,7 @@ final class PanelFits {
   private StrokeFit leaning(StrokeFit without, StrokeModel wider) {
     return DoubleStream.of(-LEAN, LEAN)
         .mapToObj(lean -> FirstGuess.of(wider, used(), leaning(without, wider, lean)).get(0))
-        .map(start -> fitted(wider, start, 1))
+        .map(start -> fitted(wider, start))
         .max(Comparator.comparingDouble(StrokeFit::logEvidence))
         .orElseThrow();
   }
@@ -144,17 +146,11 @@ final class PanelFits {
     return Arrays.stream(values).max().orElse(0) - Arrays.stream(values).min().orElse(0);
   }
 
-  /** The scatter goes by where the passes lie, and that by the fit. */
-  private StrokeFit fitted(StrokeModel model, double[] start, int rounds) {
+  /** The scatter goes by where the passes lie, and so by the start. */
+  private StrokeFit fitted(StrokeModel model, double[] start) {
     List<FilmAt> used = used();
-    StrokeFit result = null;
-    double[] p = start;
-    for (int round = 0; round < rounds; round++) {
-      HandScatter scatter = HandScatter.about(model, p, used);
-      result = StrokeFit.of(model, used, scatter, p, Math.log(mean));
-      p = result.parameters();
-    }
-    return result;
+    HandScatter scatter = HandScatter.about(model, start, used);
+    return StrokeFit.of(model, used, scatter, start, Math.log(mean));
   }
 
   private List<FilmAt> used() {

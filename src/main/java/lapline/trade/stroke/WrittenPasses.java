@@ -57,7 +57,9 @@ public record WrittenPasses(
   /** Two steps that differ by less, as a share, are the same one. */
   private static final double SAME = 0.1;
 
-  /** Shorter steps, as shares of the fan, leave no stripes to speak of: 5 % of a parabola's film. */
+  /**
+   * Shorter steps, as shares of the fan, leave no stripes to speak of: 5 % of a parabola's film.
+   */
   private static final double STRIPED = 0.42;
 
   /** A phase that may be anything lies within half a step: uniform. */
@@ -163,13 +165,11 @@ public record WrittenPasses(
   }
 
   private Coat evenCoat(double step) {
-    return Coat.even(
-        height, step, fanWidth.value(), height, Coat.STEADY, MEANT, ANYWHERE * step);
+    return Coat.even(height, step, fanWidth.value(), height, Coat.STEADY, MEANT, ANYWHERE * step);
   }
 
   private Coat coat(Map<Integer, Estimate> written, boolean downwards) {
-    double mean =
-        written.values().stream().mapToDouble(Estimate::value).average().orElseThrow();
+    double mean = written.values().stream().mapToDouble(Estimate::value).average().orElseThrow();
     int last = written.keySet().stream().mapToInt(p -> p).max().orElseThrow();
     List<Double> way = new ArrayList<>(List.of(0.0));
     for (int pass = 2; pass <= last; pass++) {

@@ -2,7 +2,10 @@ package lapline.trade.stroke;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
+import java.util.TreeMap;
 import lapline.trade.measure.Estimate;
 
 /**
@@ -80,6 +83,23 @@ final class SprayedPanel {
       read.add(y);
     }
     return new PassPlan.Coat(read, 0.003, 0.01, 0.01);
+  }
+
+  /** Steps of the passes over the panel, as read from a tape, the upper one first; or none. */
+  StrokeRecord writtenDown(PassPlan plan, boolean steps) {
+    List<Map<Integer, Estimate>> all = new ArrayList<>();
+    for (PassPlan.Coat coat : plan.coats()) {
+      List<Double> lines = coat.centrelines().stream().filter(y -> y > 0 && y < HEIGHT).toList();
+      Map<Integer, Estimate> written = new TreeMap<>();
+      for (int i = lines.size() - 1; steps && i > 0; i--) {
+        double step = lines.get(i) - lines.get(i - 1);
+        written.put(lines.size() - i + 1, Estimate.of(step, 0.003));
+      }
+      all.add(written);
+    }
+    Estimate fan = Estimate.of(fanWritten, 0.04 * fanWritten);
+    return new WrittenPasses(WIDTH, HEIGHT, fan, 0.3 * fanWritten, all)
+        .record(0.65, Optional.empty());
   }
 
   /** Mean film as these passes came out, far from the ends. */

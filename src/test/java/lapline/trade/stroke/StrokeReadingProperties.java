@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Sprays panels with one known fault and equations of their own and asks what is read from them.
@@ -121,6 +122,71 @@ class StrokeReadingProperties {
               p.gapBy = 0.06;
             });
     assertThat(count(told, t -> t.first().equals("ONE_STEP"))).isGreaterThanOrEqualTo(share(0.9));
+  }
+
+  /**
+   * As a learner writes it down: steps of the passes over the panel or none at all, and never where
+   * the first one lay.
+   */
+  private static List<Told> written(int places, Consumer<SprayedPanel> hand, boolean steps) {
+    return Stream.iterate(0, s -> s < SEEDS, s -> s + 1)
+        .map(
+            seed -> {
+              Random chance = new Random(seed);
+              SprayedPanel panel = new SprayedPanel();
+              hand.accept(panel);
+              PassPlan plan = panel.spray(chance);
+              List<FilmAt> readings = panel.read(places, chance);
+              return new Told(panel, StrokeReading.of(panel.writtenDown(plan, steps), readings));
+            })
+        .toList();
+  }
+
+  static Stream<Arguments> writtenFaults() {
+    return Stream.of(
+        fault(Fault.STEPS_WIDE, 24, p -> p.overlap = 0.4),
+        fault(Fault.ARCING, 24, p -> p.wrist = 0.5),
+        fault(Fault.LINGERING, 24, p -> p.linger = 0.5),
+        fault(Fault.TRIGGER_EARLY, 24, p -> p.linger = -0.4),
+        fault(Fault.DRIFT_ALONG, 24, p -> p.along = 0.25),
+        fault(Fault.DRIFT_ACROSS, 24, p -> p.across = 0.45),
+        fault(Fault.EDGES_THIN, 24, p -> p.lowest = 0.02));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("writtenFaults")
+  void it_is_named_first_from_what_a_learner_writes_down(
+      Fault fault, int places, Consumer<SprayedPanel> hand) {
+    for (boolean steps : new boolean[] {true, false}) {
+      List<Told> told = written(places, hand, steps);
+      assertThat(count(told, t -> t.first().equals(fault.name())))
+          .as("steps written: %s, %s", steps, firsts(told))
+          .isGreaterThanOrEqualTo(share(0.8));
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(booleans = {true, false})
+  void and_a_steady_hand_has_none(boolean steps) {
+    for (double jitter : new double[] {0.004, 0.006, 0.008}) {
+      List<Told> told = written(24, p -> p.jitter = jitter, steps);
+      assertThat(count(told, t -> t.first().equals("none")))
+          .as("%s", firsts(told))
+          .isGreaterThanOrEqualTo(share(0.95));
+    }
+  }
+
+  @Test
+  void steps_that_were_as_uneven_as_written_are_named_where_the_film_shows_it() {
+    Consumer<SprayedPanel> hand =
+        p -> {
+          p.gapAt = 0.2;
+          p.gapBy = 0.06;
+        };
+    List<Told> told = written(24, hand, true);
+    assertThat(count(told, t -> t.first().equals("STEPS_UNEVEN")))
+        .as("%s", firsts(told))
+        .isGreaterThanOrEqualTo(share(0.9));
   }
 
   static Stream<Arguments> troubles() {

@@ -1,0 +1,109 @@
+package lapline.trade.stroke;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import lapline.trade.measure.Estimate;
+import lapline.trade.measure.MeasureException;
+import org.junit.jupiter.api.Test;
+
+/** How the passes may lie by what was written down; heights by hand. */
+class WrittenPassesTest {
+  private static final Estimate FAN = Estimate.of(0.2, 0.008);
+
+  private static WrittenPasses passes(List<Map<Integer, Estimate>> steps) {
+    return new WrittenPasses(0.6, 0.4, FAN, 0.06, steps);
+  }
+
+  private static List<PassPlan> plans(List<Map<Integer, Estimate>> steps, double leastOverlap) {
+    return passes(steps).record(leastOverlap, Optional.empty()).plans();
+  }
+
+  private static Map<Integer, Estimate> steps(double second, double third) {
+    return Map.of(2, Estimate.of(second, 0.003), 3, Estimate.of(third, 0.003));
+  }
+
+  @Test
+  void written_steps_go_down_from_the_upper_edge_and_on_evenly_beyond_both_edges() {
+    List<PassPlan> plans = plans(List.of(steps(0.065, 0.055)), 0.5);
+    assertThat(plans).hasSize(1);
+    List<Double> lines = plans.get(0).coats().get(0).centrelines();
+    assertThat(lines).isSorted();
+    for (double there : new double[] {0.4, 0.335, 0.28, 0.22, 0.46, 0.52, -0.08}) {
+      assertThat(lines).anySatisfy(y -> assertThat(y).isCloseTo(there, within(1e-9)));
+    }
+    assertThat(lines.get(0)).isBetween(-0.16 - 0.06, -0.1);
+    assertThat(plans.get(0).coats().get(0).each()).isEqualTo(0.003);
+  }
+
+  @Test
+  void uneven_steps_may_have_been_made_upwards_too() {
+    List<PassPlan> plans = plans(List.of(steps(0.09, 0.05)), 0);
+    assertThat(plans).hasSize(2);
+    assertThat(plans.get(0).coats().get(0).centrelines())
+        .anySatisfy(y -> assertThat(y).isCloseTo(0.4 - 0.09, within(1e-9)));
+    assertThat(plans.get(1).coats().get(0).centrelines())
+        .anySatisfy(y -> assertThat(y).isCloseTo(0.09, within(1e-9)));
+  }
+
+  @Test
+  void steps_that_are_too_wide_compete_with_those_that_were_meant() {
+    List<PassPlan> plans = plans(List.of(steps(0.12, 0.12)), 0.6);
+    assertThat(plans).hasSize(2);
+    assertThat(plans.get(1).meanStep()).isCloseTo(0.06, within(1e-9));
+  }
+
+  @Test
+  void where_nothing_was_written_other_steps_are_tried_and_the_meant_one_comes_first() {
+    List<PassPlan> plans = plans(List.of(Map.of(), Map.of()), 0.6);
+    assertThat(plans.get(0).meanStep()).isCloseTo(0.06, within(1e-9));
+    assertThat(plans).hasSizeGreaterThan(7);
+    assertThat(plans.stream().mapToDouble(PassPlan::meanStep).max().orElseThrow())
+        .isCloseTo(0.93 * 0.2, within(1e-9));
+    assertThat(plans.stream().skip(1).mapToDouble(PassPlan::meanStep))
+        .allMatch(s -> Math.abs(Math.log(s / 0.06)) > 0.1);
+    assertThat(passes(List.of(Map.of())).anyWritten()).isFalse();
+  }
+
+  @Test
+  void a_coat_of_which_one_step_was_written_is_taken_as_even() {
+    List<PassPlan> plans =
+        plans(List.of(steps(0.06, 0.06), Map.of(2, Estimate.of(0.07, 0.003))), 0.5);
+    List<Double> lines = plans.get(0).coats().get(1).centrelines();
+    double step = lines.get(1) - lines.get(0);
+    for (int i = 1; i < lines.size(); i++) {
+      assertThat(lines.get(i) - lines.get(i - 1)).isCloseTo(step, within(1e-9));
+    }
+    assertThat(step).isCloseTo((0.06 + 0.06 + 0.07) / 3, within(1e-9));
+  }
+
+  @Test
+  void only_steps_that_would_leave_stripes_are_asked_of_the_places() {
+    assertThat(passes(List.of(steps(0.06, 0.06))).stripedSteps()).isEmpty();
+    assertThat(passes(List.of(steps(0.12, 0.12))).stripedSteps()).containsExactly(0.12);
+    assertThat(DoubleStream.of(passes(List.of(Map.of())).stripedSteps()))
+        .hasSizeGreaterThan(3)
+        .allMatch(s -> s >= 0.42 * 0.2);
+  }
+
+  @Test
+  void steps_and_passes_that_cannot_be_are_refused() {
+    assertThatThrownBy(() -> passes(List.of(Map.of(2, Estimate.of(0, 0.003)))))
+        .isInstanceOf(MeasureException.class)
+        .hasMessageContaining("step");
+    assertThatThrownBy(() -> passes(List.of(Map.of(1, Estimate.of(0.06, 0.003)))))
+        .isInstanceOf(MeasureException.class)
+        .hasMessageContaining("pass");
+    assertThatThrownBy(() -> passes(List.of()))
+        .isInstanceOf(MeasureException.class)
+        .hasMessageContaining("coats");
+    assertThatThrownBy(() -> new WrittenPasses(0.6, 0.4, FAN, Double.NaN, List.of(Map.of())))
+        .isInstanceOf(MeasureException.class)
+        .hasMessageContaining("meantStep");
+  }
+}
