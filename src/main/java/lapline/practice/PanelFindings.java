@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Set;
 import lapline.practice.PanelScore.Finding;
 import lapline.practice.PanelScore.Result;
-import lapline.practice.fit.SprayFit;
 import lapline.practice.quantity.PanelQuantities;
 
 /**
@@ -28,8 +27,11 @@ final class PanelFindings {
     this.results = results;
   }
 
-  static List<Finding> of(PracticeTask task, PanelEntry entry, List<Result> results) {
-    return new PanelFindings(task, results).inOrder(SprayFit.explain(task, entry));
+  /**
+   * @param ofThePattern what the film speaks for
+   */
+  static List<Finding> of(PracticeTask task, List<Finding> ofThePattern, List<Result> results) {
+    return new PanelFindings(task, results).inOrder(ofThePattern);
   }
 
   private List<Finding> inOrder(List<Finding> ofThePattern) {

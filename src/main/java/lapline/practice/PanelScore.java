@@ -5,6 +5,7 @@ import java.util.Optional;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.TargetRange;
 import lapline.trade.measure.Verdict;
+import lapline.trade.stroke.StrokeFilm;
 
 /**
  * What the numbers of one panel say: a verdict on each criterion, whether the panel counts for
@@ -15,6 +16,8 @@ import lapline.trade.measure.Verdict;
  * @param accepted every critical criterion is met, and nothing required was left unread
  * @param standing the criteria that keep it from being accepted
  * @param film the dry film as a field; null where the task measures none
+ * @param stroke the film as the findings have it, to be sprayed again with one thing changed; null
+ *     where it was not read, or by an earlier version
  * @param scorer version of the scoring rules
  */
 public record PanelScore(
@@ -24,6 +27,7 @@ public record PanelScore(
     List<Result> results,
     List<Finding> findings,
     FilmField film,
+    StrokeFilm stroke,
     String scorer) {
 
   /**

@@ -2,7 +2,9 @@ package lapline.practice;
 
 import java.util.List;
 import lapline.practice.PanelScore.Result;
+import lapline.practice.fit.Explanation;
 import lapline.practice.fit.FilmFieldEstimate;
+import lapline.practice.fit.SprayFit;
 import lapline.practice.quantity.MeasuredPanel;
 import lapline.trade.measure.Verdict;
 
@@ -12,7 +14,7 @@ import lapline.trade.measure.Verdict;
  */
 public final class PanelScorer {
   /** Version of the rules below; kept with every score. */
-  public static final String VERSION = "3";
+  public static final String VERSION = "4";
 
   private PanelScorer() {}
 
@@ -21,13 +23,15 @@ public final class PanelScorer {
     List<Result> results = judge(panel);
     List<String> standing =
         results.stream().filter(r -> stands(task, r)).map(r -> r.criterion().id()).toList();
+    Explanation explained = SprayFit.explain(task, entry);
     return new PanelScore(
         PracticeScore.of(results),
         standing.isEmpty() && results.stream().anyMatch(Result::judged),
         standing,
         results,
-        PanelFindings.of(task, entry, results),
+        PanelFindings.of(task, explained.findings(), results),
         film(panel),
+        explained.stroke(),
         VERSION);
   }
 

@@ -192,7 +192,7 @@ class GradePanelTest {
             null);
     attempts.add(draft);
     Attempt scored = draft.judged("v1", new Attempt.Outcome(NOW, 91, true));
-    PanelScore score = new PanelScore(91, true, List.of(), List.of(), List.of(), null, "1");
+    PanelScore score = new PanelScore(91, true, List.of(), List.of(), List.of(), null, null, "1");
     attempts.keepJudgement(scored, "key", task(), score);
     return scored;
   }

@@ -47,6 +47,8 @@ class ResultJourneyIT extends Journey {
     press("score");
     waiting().until(d -> d.getCurrentUrl().contains("/learn/result"));
     seeTheResult(attempt);
+    SprayedAgain.see(this);
+    open("/learn/result?attempt=" + attempt);
     press("next:go");
     waiting().until(d -> d.getCurrentUrl().contains("/learn/task-sheet"));
     assertThat(attemptInAddress()).isNotEqualTo(attempt);

@@ -27,26 +27,26 @@ public final class SprayFit {
 
   private SprayFit() {}
 
-  public static List<Finding> explain(PracticeTask task, PanelEntry entry) {
+  public static Explanation explain(PracticeTask task, PanelEntry entry) {
     Map<Integer, Estimate> dry = BuildByPlace.dryByPlace(entry);
     return dry.isEmpty()
         ? explain(task, entry, BuildByPlace.wetByPlace(entry), List.of("wet-film"))
         : explain(task, entry, dry, DRY);
   }
 
-  private static List<Finding> explain(
+  private static Explanation explain(
       PracticeTask task,
       PanelEntry entry,
       Map<Integer, Estimate> byPlace,
       List<String> quantities) {
     PlacedFilm film = PlacedFilm.on(task.panel(), byPlace);
     if (film.size() == 0 || !(film.mean > 0)) {
-      return List.of();
+      return Explanation.of(List.of());
     }
     Optional<TargetRange> target = Amount.target(task, quantities);
     if (film.size() < StrokeReading.LEAST_PLACES) {
-      return fewPlaces(
-          task, film, quantities.equals(DRY), amount(task, entry, target, film.level()));
+      return Explanation.of(
+          fewPlaces(task, film, quantities.equals(DRY), amount(task, entry, target, film.level())));
     }
     Technique technique = Technique.of(task, entry);
     WrittenPasses written = WrittenStrokes.of(task, entry, technique);
@@ -60,7 +60,7 @@ public final class SprayFit {
     Doubts doubts = new Doubts(reading, film, written.stripedSteps());
     findings.addAll(doubts.findings());
     doubts.blind().ifPresent(f -> findings.add(0, f));
-    return List.copyOf(findings);
+    return new Explanation(List.copyOf(findings), reading.film().numbers());
   }
 
   /** A panel that never had enough places is not blamed for it. */

@@ -84,6 +84,11 @@ public class ResultPage {
     return score().findings().isEmpty() ? null : score().findings().get(0);
   }
 
+  /** Whether the panel can be sprayed again with one thing changed. */
+  public boolean isStrokeRead() {
+    return PanelWhatIfPage.canRead(score());
+  }
+
   /** Whether nothing is surely wrong, and the first thing is only to make sure. */
   public boolean isDoubtFirst() {
     return getFirst() != null && getFirst().doubtful();

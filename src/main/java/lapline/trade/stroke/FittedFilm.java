@@ -119,4 +119,9 @@ public final class FittedFilm {
   double stripes() {
     return PanelFits.spread(at(PanelSpots.across(model.plan())));
   }
+
+  /** The same as plain numbers, to be kept. */
+  public StrokeFilm numbers() {
+    return FilmNumbers.of(model, parameters);
+  }
 }

@@ -24,6 +24,9 @@ final class StrokeModel {
    */
   static final double LOST_WITH_DISTANCE = 2.5;
 
+  /** Of it, what is paint that misses; the rest is speed. */
+  static final double MISSED_WITH_DISTANCE = 0.5;
+
   static final int LEVEL = 0;
   static final int STEP = 1;
   static final int FAN = 2;
@@ -31,7 +34,7 @@ final class StrokeModel {
   static final int SHIFT = 4;
 
   /** No hand takes more than this of the film away at a place. */
-  private static final double LEAST_LEFT = 0.02;
+  static final double LEAST_LEFT = 0.02;
 
   private final PassPlan plan;
   private final List<Departure> departures;

@@ -213,6 +213,6 @@ class SprayFitProperties {
             Panels.gun(hand.spacing), hand, 2, new PanelSimulation.Gauge(Panels.NOISE, 0.5e-6));
     PanelEntry entry =
         Panels.entry(simulation.film(panel, new Random(seed)), written.toArray(Reading[]::new));
-    return SprayFit.explain(Panels.task(panel), entry);
+    return SprayFit.explain(Panels.task(panel), entry).findings();
   }
 }

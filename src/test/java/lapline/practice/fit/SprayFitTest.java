@@ -24,7 +24,7 @@ class SprayFitTest {
 
   @Test
   void without_film_there_is_nothing_to_explain() {
-    assertThat(SprayFit.explain(TASK, PanelEntry.of(List.of()))).isEmpty();
+    assertThat(SprayFit.explain(TASK, PanelEntry.of(List.of())).findings()).isEmpty();
   }
 
   @Test
@@ -34,9 +34,10 @@ class SprayFitTest {
         even.keySet().stream()
             .map(p -> Panels.reading(Cell.place("film-before", p), 122e-6, Panels.NOISE))
             .toList();
-    assertThat(SprayFit.explain(TASK, Panels.entry(even, before.toArray(Reading[]::new))))
+    assertThat(
+            SprayFit.explain(TASK, Panels.entry(even, before.toArray(Reading[]::new))).findings())
         .isEmpty();
-    assertThat(SprayFit.explain(TASK, Panels.entry(even)))
+    assertThat(SprayFit.explain(TASK, Panels.entry(even)).findings())
         .extracting(Finding::id)
         .containsExactly("too-much");
   }
@@ -50,7 +51,7 @@ class SprayFitTest {
         wet.add(Panels.reading(Cell.coatPlace("wet-film", coat, p.number()), film, 4e-6));
       }
     }
-    assertThat(SprayFit.explain(TASK, PanelEntry.of(wet)))
+    assertThat(SprayFit.explain(TASK, PanelEntry.of(wet)).findings())
         .extracting(Finding::id)
         .containsExactly("drift-along");
   }
@@ -58,7 +59,7 @@ class SprayFitTest {
   @Test
   void two_places_are_enough_for_the_amount_and_for_no_pattern() {
     Map<Integer, Double> two = Map.of(1, 30e-6, 24, 34e-6);
-    assertThat(SprayFit.explain(TASK, Panels.entry(two)))
+    assertThat(SprayFit.explain(TASK, Panels.entry(two)).findings())
         .extracting(Finding::id)
         .containsExactly("too-few.blind", "too-little");
   }
@@ -66,27 +67,37 @@ class SprayFitTest {
   @Test
   void thin_film_from_a_thin_mix_is_laid_to_the_mix() {
     // 4 : 1 : 1 wanted; poured with so much reducer that 62 % of the solids are left
-    Finding f = SprayFit.explain(TASK, Panels.entry(everywhere(36e-6), mix(400, 100, 468))).get(0);
+    Finding f =
+        SprayFit.explain(TASK, Panels.entry(everywhere(36e-6), mix(400, 100, 468)))
+            .findings()
+            .get(0);
     assertThat(f.id()).isEqualTo("wrong-mix");
   }
 
   @Test
   void thin_film_from_a_right_mix_is_laid_to_the_hand() {
-    Finding f = SprayFit.explain(TASK, Panels.entry(everywhere(36e-6), mix(400, 100, 100))).get(0);
+    Finding f =
+        SprayFit.explain(TASK, Panels.entry(everywhere(36e-6), mix(400, 100, 100)))
+            .findings()
+            .get(0);
     assertThat(f.id()).isEqualTo("too-little");
     assertThat(f.rivals()).isEmpty();
   }
 
   @Test
   void thin_film_from_a_rich_mix_is_laid_to_the_hand() {
-    Finding f = SprayFit.explain(TASK, Panels.entry(everywhere(36e-6), mix(400, 100, 20))).get(0);
+    Finding f =
+        SprayFit.explain(TASK, Panels.entry(everywhere(36e-6), mix(400, 100, 20)))
+            .findings()
+            .get(0);
     assertThat(f.id()).isEqualTo("too-little");
   }
 
   @Test
   void the_same_readings_give_the_same_findings() {
     PanelEntry entry = Panels.entry(Panels.sprayed(Hand.steady(0.07, 0.4).arcing(0.5)), PANEL, 3);
-    assertThat(SprayFit.explain(TASK, entry)).isEqualTo(SprayFit.explain(TASK, entry));
+    assertThat(SprayFit.explain(TASK, entry).findings())
+        .isEqualTo(SprayFit.explain(TASK, entry).findings());
   }
 
   @Test
@@ -95,8 +106,8 @@ class SprayFitTest {
     List<Reading> readings = new ArrayList<>();
     film.forEach((p, f) -> readings.add(Panels.reading(Cell.place("film-after", p), f, 0)));
     readings.add(Panels.reading(Cell.place("film-after", 99), 57e-6, 1e-6));
-    assertThat(SprayFit.explain(TASK, PanelEntry.of(readings))).isEmpty();
-    assertThat(SprayFit.explain(TASK, Panels.entry(everywhere(0)))).isEmpty();
+    assertThat(SprayFit.explain(TASK, PanelEntry.of(readings)).findings()).isEmpty();
+    assertThat(SprayFit.explain(TASK, Panels.entry(everywhere(0))).findings()).isEmpty();
   }
 
   @Test
@@ -122,7 +133,7 @@ class SprayFitTest {
     ResourceBundle words = ResourceBundle.getBundle("lapline.messages.cause", Locale.ENGLISH);
     PanelOutline rows = Panels.outline(4, 4);
     PanelEntry entry = Panels.entry(Panels.sprayed(Hand.steady(0.07, 0.5).arcing(0.5)), rows, 3);
-    for (Finding f : SprayFit.explain(Panels.task(rows), entry)) {
+    for (Finding f : SprayFit.explain(Panels.task(rows), entry).findings()) {
       for (Phrase said : f.evidence()) {
         assertThat(words.containsKey(said.key())).as(said.key()).isTrue();
       }

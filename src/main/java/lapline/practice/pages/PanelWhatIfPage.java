@@ -1,0 +1,131 @@
+package lapline.practice.pages;
+
+import jakarta.enterprise.context.RequestScoped;
+import jakarta.faces.annotation.ManagedProperty;
+import jakarta.inject.Inject;
+import jakarta.inject.Named;
+import java.util.List;
+import lapline.content.Json;
+import lapline.pages.Once;
+import lapline.people.NotFoundException;
+import lapline.people.SignedIn;
+import lapline.people.pages.Quantities;
+import lapline.practice.Attempt;
+import lapline.practice.FilmField;
+import lapline.practice.FindAttempts;
+import lapline.practice.PanelScore;
+import lapline.trade.measure.Dimension;
+import lapline.trade.measure.Unit;
+import lapline.trade.stroke.StrokeFilm;
+
+/**
+ * A judged panel sprayed again with one thing changed. The page's script does the spraying with the
+ * film that was kept with the score; nothing is judged here.
+ */
+@Named
+@RequestScoped
+public class PanelWhatIfPage {
+  private static final List<Slider> SLIDERS =
+      List.of(
+          new Slider("overlap", 0, 90, 1),
+          new Slider("distance", 50, 200, 5),
+          new Slider("speed", 50, 200, 5),
+          new Slider("arc", 0, 80, 1),
+          new Slider("coats", 1, 5, 1));
+
+  /** Of the film from spot to spot, metres; course assumption. */
+  private static final double TEXTURE = 1e-6;
+
+  @Inject private SignedIn signedIn;
+  @Inject private FindAttempts find;
+  @Inject private Quantities quantities;
+  @Inject private Say say;
+
+  @Inject
+  @ManagedProperty("#{param.attempt}")
+  private String attemptId;
+
+  private final Once<FindAttempts.Judged> judged =
+      new Once<>(
+          () ->
+              find.judged(signedIn.person(), ResultPage.id(attemptId))
+                  .orElseThrow(NotFoundException::new));
+
+  /** In per cent, but for the number of coats. */
+  public record Slider(String id, int least, int most, int step) {
+    public String labelKey() {
+      return "panel-what-if.slider." + id;
+    }
+  }
+
+  /** What the script draws from; film and lengths in metres. */
+  private record Data(
+      StrokeFilm stroke,
+      double least,
+      double most,
+      double scatter,
+      FilmUnit unit,
+      List<FilmField.PlaceFilm> places) {}
+
+  /** A number of this unit is metres over its size. */
+  private record FilmUnit(double size, int digits) {}
+
+  public Attempt getAttempt() {
+    return judged.get().attempt();
+  }
+
+  private PanelScore score() {
+    return judged.get().score();
+  }
+
+  /** Whether there is a film to spray again. */
+  public boolean isReadable() {
+    FilmField film = score().film();
+    return canRead(score()) && film.target().hasLeast() && film.target().hasMost();
+  }
+
+  /** Whether the film of a panel was read as a stroke. */
+  static boolean canRead(PanelScore score) {
+    return score.stroke() != null && score.film() != null;
+  }
+
+  public List<Slider> getSliders() {
+    return SLIDERS;
+  }
+
+  public List<String> getRows() {
+    return List.of("mean", "least", "most", "inside");
+  }
+
+  public String getUnit() {
+    return quantities.unit(Dimension.FILM);
+  }
+
+  public String getRange() {
+    return say.writer().range(score().film().target(), Dimension.FILM);
+  }
+
+  /** Mean standard uncertainty of a reading, metres. */
+  private static double reading(FilmField film) {
+    return film.places().stream()
+        .mapToDouble(FilmField.PlaceFilm::standardUncertainty)
+        .average()
+        .orElse(0);
+  }
+
+  /** As JSON that cannot end the element it stands in. */
+  public String getData() {
+    FilmField film = score().film();
+    Unit unit = Unit.preferred(Dimension.FILM, quantities.units());
+    double size = unit.toSi(1);
+    Data data =
+        new Data(
+            score().stroke(),
+            film.target().least(),
+            film.target().most(),
+            Math.hypot(reading(film), TEXTURE),
+            new FilmUnit(size, size > 1e-5 ? 2 : 0),
+            film.places());
+    return Json.write(data).replace("<", "\\u003c");
+  }
+}

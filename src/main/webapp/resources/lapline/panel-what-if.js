@@ -1,0 +1,207 @@
+// Sprays a judged panel again with what the sliders say, and draws it beside what was read.
+const page = document.getElementById('panel-what-if');
+const given = JSON.parse(document.getElementById('panel-data').textContent);
+const {filmOf, changed, asItWas} = await import(page.dataset.equations);
+
+const was = given.stroke;
+const filmWas = filmOf(was);
+const COLUMNS = 60;
+const ROWS = Math.max(12, Math.round(COLUMNS * was.height / was.width));
+const most = 1.15 * Math.max(given.most, ...given.places.map(p => p.film));
+const sliders = Object.fromEntries(['overlap', 'distance', 'speed', 'arc', 'coats'].map(id => [id, document.getElementById(id)]));
+const says = id => document.getElementById(id + '-says');
+const write = film => (film / given.unit.size).toFixed(given.unit.digits);
+const percent = share => Math.round(100 * share) + '\u00a0%';
+
+function change() {
+  const still = asItWas(was);
+  const distance = Number(sliders.distance.value) / 100;
+  const fan = was.fanWidth * distance;
+  return {
+    // a slider that nobody moved leaves the step as it was, not as its own grid rounds it
+    step: sliders.overlap.dataset.moved ? fan * (1 - Number(sliders.overlap.value) / 100) : still.step,
+    distance,
+    speed: Number(sliders.speed.value) / 100,
+    missingAtEnds: sliders.arc.dataset.moved ? Number(sliders.arc.value) / 100 : still.missingAtEnds,
+    coats: Number(sliders.coats.value),
+  };
+}
+
+function grid(film) {
+  const cells = new Float64Array(COLUMNS * ROWS);
+  for (let r = 0; r < ROWS; r++) {
+    for (let c = 0; c < COLUMNS; c++) {
+      cells[r * COLUMNS + c] = film((c + 0.5) / COLUMNS * was.width, (r + 0.5) / ROWS * was.height);
+    }
+  }
+  return cells;
+}
+
+function summary(cells) {
+  let least = Infinity;
+  let greatest = 0;
+  let sum = 0;
+  let inside = 0;
+  for (const film of cells) {
+    least = Math.min(least, film);
+    greatest = Math.max(greatest, film);
+    sum += film;
+    if (film >= given.least && film <= given.most) inside++;
+  }
+  return {mean: sum / cells.length, least, most: greatest, inside: inside / cells.length};
+}
+
+/** A canvas as sharp as the screen, and its context in the panel's millimetres, y upwards. */
+function panel(id) {
+  const canvas = document.getElementById(id);
+  const wide = canvas.clientWidth || 300;
+  const sharp = window.devicePixelRatio || 1;
+  canvas.width = wide * sharp;
+  canvas.height = wide * was.height / was.width * sharp;
+  const on = canvas.getContext('2d');
+  on.scale(canvas.width / was.width / 1000, canvas.height / was.height / 1000);
+  return on;
+}
+
+/** Darker is thicker; dots are too thin and lines are too thick. */
+function shade(film) {
+  return `hsl(210 12% ${Math.round(92 - 62 * Math.min(1, film / most))}%)`;
+}
+
+function map(id, cells) {
+  const on = panel(id);
+  const w = was.width * 1000 / COLUMNS;
+  const h = was.height * 1000 / ROWS;
+  for (let r = 0; r < ROWS; r++) {
+    for (let c = 0; c < COLUMNS; c++) {
+      const film = cells[r * COLUMNS + c];
+      const x = c * w;
+      const y = (ROWS - 1 - r) * h;
+      on.fillStyle = shade(film);
+      on.fillRect(x, y, w + 0.5, h + 0.5);
+      if (film < given.least && (r + c) % 2 === 0) {
+        on.fillStyle = '#111';
+        on.fillRect(x + w / 2 - 1.2, y + h / 2 - 1.2, 2.4, 2.4);
+      } else if (film > given.most) {
+        on.strokeStyle = '#fff';
+        on.lineWidth = 1.2;
+        on.beginPath();
+        on.moveTo(x, y + h);
+        on.lineTo(x + w, y);
+        on.stroke();
+      }
+    }
+  }
+}
+
+function numbers(id, words, isOff) {
+  const on = panel(id);
+  const size = Math.max(24, was.width * 1000 / (document.getElementById(id).clientWidth || 300) * 13);
+  on.fillStyle = '#f4f4f2';
+  on.fillRect(0, 0, was.width * 1000, was.height * 1000);
+  on.textAlign = 'center';
+  on.textBaseline = 'middle';
+  for (const p of given.places) {
+    const off = isOff(p);
+    on.font = `${off ? 700 : 400} ${size}px sans-serif`;
+    on.fillStyle = off ? '#8a1c00' : '#1d2126';
+    const x = Math.min(was.width * 1000 - 1.2 * size, Math.max(1.2 * size, p.x * 1000));
+    on.fillText(words(p), x, (was.height - p.y) * 1000);
+  }
+}
+
+function cut(film) {
+  const canvas = document.getElementById('cut');
+  const wide = canvas.clientWidth || 300;
+  const sharp = window.devicePixelRatio || 1;
+  const high = 150;
+  canvas.width = wide * sharp;
+  canvas.height = high * sharp;
+  const on = canvas.getContext('2d');
+  on.scale(sharp, sharp);
+  const y = f => high - 18 - (high - 26) * f / most;
+  on.fillStyle = '#dfe8df';
+  on.fillRect(0, y(given.most), wide, y(given.least) - y(given.most));
+  line(on, filmWas, wide, y, [5, 4], '#5b636c');
+  line(on, film, wide, y, [], '#1d2126');
+  on.fillStyle = '#1d2126';
+  on.font = '13px sans-serif';
+  on.fillText(page.dataset.lower, 2, high - 3);
+  on.textAlign = 'right';
+  on.fillText(page.dataset.upper, wide - 2, high - 3);
+}
+
+function line(on, film, wide, y, dash, colour) {
+  on.setLineDash(dash);
+  on.strokeStyle = colour;
+  on.lineWidth = 2;
+  on.beginPath();
+  for (let i = 0; i <= 120; i++) {
+    const f = Math.min(most, film(was.width / 2, i / 120 * was.height));
+    if (i) on.lineTo(i / 120 * wide, y(f));
+    else on.moveTo(0, y(f));
+  }
+  on.stroke();
+}
+
+function row(id, now, then, words) {
+  document.getElementById(id + '-was').textContent = words(now);
+  document.getElementById(id + '-then').textContent = words(then);
+}
+
+const before = summary(grid(filmWas));
+
+function redraw() {
+  const started = performance.now();
+  const what = change();
+  const film = filmOf(changed(was, what));
+  const cells = grid(film);
+  const after = summary(cells);
+  map('then', cells);
+  cut(film);
+  row('mean', before.mean, after.mean, write);
+  row('least', before.least, after.least, write);
+  row('most', before.most, after.most, write);
+  row('inside', before.inside, after.inside, percent);
+  says('overlap').textContent = percent(1 - what.step / (was.fanWidth * what.distance));
+  says('distance').textContent = percent(what.distance);
+  says('speed').textContent = percent(what.speed);
+  says('arc').textContent = percent(what.missingAtEnds);
+  says('coats').textContent = what.coats;
+  page.dataset.drawnIn = performance.now() - started;
+}
+
+function still() {
+  numbers('read', p => write(p.film), p => p.film < given.least || p.film > given.most);
+  numbers('off', p => (p.film < filmWas(p.x, p.y) ? '\u2212' : '+') + write(Math.abs(p.film - filmWas(p.x, p.y))),
+    p => Math.abs(p.film - filmWas(p.x, p.y)) > 3 * given.scatter);
+}
+
+function back() {
+  const start = asItWas(was);
+  sliders.overlap.value = 100 * (1 - start.step / was.fanWidth);
+  sliders.distance.value = 100;
+  sliders.speed.value = 100;
+  sliders.arc.value = 100 * start.missingAtEnds;
+  sliders.coats.value = start.coats;
+  for (const s of Object.values(sliders)) delete s.dataset.moved;
+  redraw();
+}
+
+for (const s of Object.values(sliders)) {
+  s.addEventListener('input', () => {
+    s.dataset.moved = 'yes';
+    redraw();
+  });
+  s.addEventListener('change', () => {
+    document.getElementById('spoken').textContent =
+      page.dataset.spoken.replace('{0}', document.getElementById('mean-then').textContent)
+        .replace('{1}', document.getElementById('inside-then').textContent);
+  });
+}
+document.getElementById('back').addEventListener('click', back);
+window.addEventListener('resize', () => { still(); redraw(); });
+page.hidden = false;
+still();
+back();
+page.dataset.ready = 'yes';
