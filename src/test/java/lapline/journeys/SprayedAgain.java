@@ -38,7 +38,10 @@ final class SprayedAgain {
   }
 
   private void see() throws Exception {
-    journey.browser.findElement(By.partialLinkText("change one thing on this panel")).click();
+    WebElement link = journey.until(By.partialLinkText("change one thing on this panel"));
+    // out from under the bar that stays at the foot of the page
+    journey.browser.executeScript("arguments[0].scrollIntoView({block: 'center'})", link);
+    link.click();
     journey.until(By.cssSelector("#panel-what-if[data-ready]"));
     journey.isAccessible();
     assertThat(cell("mean-then")).isEqualTo(cell("mean-was")).isNotEmpty();
