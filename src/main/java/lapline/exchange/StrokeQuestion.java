@@ -70,6 +70,7 @@ public record StrokeQuestion(
     wanted("fan", fan);
     wanted("overlap", overlap);
     wanted("coats", coats);
+    Valid.positive("fan.width", fan.width());
     Valid.between("overlap.meant", overlap.meant(), 0, 0.95);
     Valid.between("coats", coats.size(), 1, MOST_COATS);
     return new WrittenPasses(

@@ -11,6 +11,7 @@ const most = 1.15 * Math.max(given.most, ...given.places.map(p => p.film));
 const sliders = Object.fromEntries(['overlap', 'distance', 'speed', 'arc', 'coats'].map(id => [id, document.getElementById(id)]));
 const says = id => document.getElementById(id + '-says');
 const write = film => (film / given.unit.size).toFixed(given.unit.digits);
+const signed = film => (Number(write(film)) === 0 ? '' : film < 0 ? '\u2212' : '+') + write(Math.abs(film));
 const percent = share => Math.round(100 * share) + '\u00a0%';
 
 function change() {
@@ -65,7 +66,9 @@ function panel(id) {
 
 /** Darker is thicker; dots are too thin and lines are too thick. */
 function shade(film) {
-  return `hsl(210 12% ${Math.round(92 - 62 * Math.min(1, film / most))}%)`;
+  const thin = 0.6 * given.least;
+  const share = Math.max(0, Math.min(1, (film - thin) / (1.3 * given.most - thin)));
+  return `hsl(210 12% ${Math.round(92 - 64 * share)}%)`;
 }
 
 function map(id, cells) {
@@ -149,6 +152,9 @@ function row(id, now, then, words) {
   document.getElementById(id + '-then').textContent = words(then);
 }
 
+const then = id => document.getElementById(id + '-then').textContent;
+const spoken = () => page.dataset.spoken.replace('{0}', then('mean')).replace('{1}', then('inside'));
+
 const before = summary(grid(filmWas));
 
 function redraw() {
@@ -163,6 +169,7 @@ function redraw() {
   row('least', before.least, after.least, write);
   row('most', before.most, after.most, write);
   row('inside', before.inside, after.inside, percent);
+  document.getElementById('now').textContent = spoken();
   says('overlap').textContent = percent(1 - what.step / (was.fanWidth * what.distance));
   says('distance').textContent = percent(what.distance);
   says('speed').textContent = percent(what.speed);
@@ -173,7 +180,7 @@ function redraw() {
 
 function still() {
   numbers('read', p => write(p.film), p => p.film < given.least || p.film > given.most);
-  numbers('off', p => (p.film < filmWas(p.x, p.y) ? '\u2212' : '+') + write(Math.abs(p.film - filmWas(p.x, p.y))),
+  numbers('off', p => signed(p.film - filmWas(p.x, p.y)),
     p => Math.abs(p.film - filmWas(p.x, p.y)) > 3 * given.scatter);
 }
 
@@ -194,9 +201,7 @@ for (const s of Object.values(sliders)) {
     redraw();
   });
   s.addEventListener('change', () => {
-    document.getElementById('spoken').textContent =
-      page.dataset.spoken.replace('{0}', document.getElementById('mean-then').textContent)
-        .replace('{1}', document.getElementById('inside-then').textContent);
+    document.getElementById('spoken').textContent = spoken();
   });
 }
 document.getElementById('back').addEventListener('click', back);

@@ -64,7 +64,7 @@ class ProgramJourneyIT extends Journey {
             token,
             narrow + "\"overlap\":{\"meant\":0.7},\"coats\":[{}],\"count\":9,\"uncertainty\":0.1}"),
         422,
-        "fanWidth");
+        "fan.width");
     isProblem(send("POST", "/stroke-readings", token, "{}"), 400, "panel");
   }
 

@@ -53,7 +53,7 @@ public class PanelWhatIfPage {
 
   /** In per cent, but for the number of coats. */
   public record Slider(String id, int least, int most, int step) {
-    public String labelKey() {
+    public String getLabelKey() {
       return "panel-what-if.slider." + id;
     }
   }
