@@ -53,6 +53,7 @@ public record StrokeQuestion(
       Map<Integer, Estimate> byPass = new HashMap<>();
       for (int i = 0; steps != null && i < steps.size(); i++) {
         double u = standardUncertainty == null ? STEP_UNCERTAINTY : standardUncertainty;
+        wanted("coats.steps", steps.get(i));
         byPass.put(i + 2, Estimate.of(steps.get(i), u));
       }
       return byPass;
@@ -73,6 +74,7 @@ public record StrokeQuestion(
     Valid.positive("fan.width", fan.width());
     Valid.between("overlap.meant", overlap.meant(), 0, 0.95);
     Valid.between("coats", coats.size(), 1, MOST_COATS);
+    coats.forEach(coat -> wanted("coats", coat));
     return new WrittenPasses(
         panel.width(),
         panel.height(),
@@ -94,6 +96,7 @@ public record StrokeQuestion(
     Valid.between("readings", readings.size(), 0, MOST_READINGS);
     List<FilmAt> film = new ArrayList<>();
     for (FilmReading r : readings) {
+      wanted("readings", r);
       film.add(new FilmAt(r.x(), r.y(), r.film(), r.standardUncertainty()));
     }
     return film;

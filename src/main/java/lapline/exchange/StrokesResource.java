@@ -15,6 +15,7 @@ import lapline.trade.stroke.FilmAt;
 import lapline.trade.stroke.PassPlan;
 import lapline.trade.stroke.ReadingPlan;
 import lapline.trade.stroke.StrokeReading;
+import lapline.trade.stroke.StrokeRecord;
 
 /** What film says about a stroke, and where to read film; keeps nothing. */
 @RequestScoped
@@ -48,8 +49,9 @@ public class StrokesResource {
     return answered(
         question,
         () -> {
+          StrokeRecord record = question.record();
           List<FilmAt> film = question.film();
-          return StrokeText.of(StrokeReading.of(question.record(), film), film);
+          return StrokeText.of(StrokeReading.of(record, film), film);
         });
   }
 

@@ -66,6 +66,8 @@ class ProgramJourneyIT extends Journey {
         422,
         "fan.width");
     isProblem(send("POST", "/stroke-readings", token, "{}"), 400, "panel");
+    String noCoat = narrow.replace("-1", "0.2") + "\"overlap\":{\"meant\":0.7},\"coats\":[null]}";
+    isProblem(send("POST", "/stroke-readings", token, noCoat), 400, "coats");
   }
 
   /** Every number of the example answer within 2 % of what is answered. */
