@@ -84,11 +84,11 @@ public record StrokeQuestion(
   }
 
   StrokeRecord record() {
+    WrittenPasses passes = passes();
     double least = overlap.least() == null ? Math.max(0, overlap.meant() - 0.05) : overlap.least();
-    return passes()
-        .record(
-            least,
-            Optional.ofNullable(distances).map(d -> Estimate.of(d.bow(), d.standardUncertainty())));
+    return passes.record(
+        least,
+        Optional.ofNullable(distances).map(d -> Estimate.of(d.bow(), d.standardUncertainty())));
   }
 
   List<FilmAt> film() {
