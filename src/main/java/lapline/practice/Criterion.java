@@ -5,6 +5,7 @@ import lapline.practice.PanelScore.Working;
 import lapline.practice.quantity.Measured;
 import lapline.practice.quantity.MeasuredPanel;
 import lapline.practice.quantity.PanelQuantities;
+import lapline.practice.quantity.PanelQuantity;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.Estimate;
 import lapline.trade.measure.SpokenUnits;
@@ -65,6 +66,11 @@ public record Criterion(
     return PanelQuantities.find(quantity)
         .map(q -> q.measure(panel))
         .orElseGet(() -> readings(panel.entry()));
+  }
+
+  /** Measurands that these values are taken from. */
+  List<String> sources() {
+    return PanelQuantities.find(quantity).map(PanelQuantity::from).orElse(List.of(quantity));
   }
 
   private Measured readings(PanelEntry entry) {

@@ -29,6 +29,9 @@ final class CriterionJudge {
   /** More readings than this are not worth proposing. */
   private static final int MOST_FURTHER = 12;
 
+  /** So often the number proposed settles it; the message says so. */
+  private static final double LIKELY = 0.8;
+
   private CriterionJudge() {}
 
   static Result judge(Criterion criterion, MeasuredPanel panel, RecordGaps gaps) {
@@ -156,8 +159,8 @@ final class CriterionJudge {
           instances.stream().mapToDouble(Instance::standardUncertainty).average().orElse(0) / 2;
       Summary s = Summary.of(values);
       OptionalInt more =
-          FurtherReadings.toSettle(
-              s.mean(), s.standardDeviation(), s.count(), common, c.target(), MOST_FURTHER);
+          FurtherReadings.toSettleLikely(
+              s.mean(), s.standardDeviation(), s.count(), common, c.target(), LIKELY, MOST_FURTHER);
       if (more.isPresent() && more.getAsInt() > 0) {
         return Phrase.message(
             "score.advice.more", Phrase.quantity(more.getAsInt(), Dimension.COUNT));

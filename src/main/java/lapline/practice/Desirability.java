@@ -35,7 +35,7 @@ final class Desirability {
   /** Desirability of a known value, 0 to 1. */
   static double of(double value, TargetRange target, double fade) {
     double outside = target.outsideBy(value) / fade;
-    return Math.exp(-0.5 * outside * outside);
+    return outside == 0 ? 1 : Math.exp(-0.5 * outside * outside);
   }
 
   /** Its expectation where the value is uncertain. */

@@ -3,12 +3,16 @@ package lapline.practice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Every place on the record of a panel that a task has room for, in the order in which they are
  * written down; the boxes of the task sheet and the fields of the entry page.
  */
 public final class PanelCells {
+  /** Stands for the whole of a panel, or of a coat. */
+  static final List<Integer> NONE = List.of(0);
+
   private PanelCells() {}
 
   /** All cells of a task; a field whose measurand is not known has none. */
@@ -26,23 +30,32 @@ public final class PanelCells {
 
   /** The cells of one field. */
   public static List<Cell> of(PracticeTask task, PracticeTask.Field field) {
+    return coats(task, field).stream().flatMap(coat -> ofCoat(task, field, coat)).toList();
+  }
+
+  private static Stream<Cell> ofCoat(PracticeTask task, PracticeTask.Field field, int coat) {
     String id = field.measurand();
     return switch (field.scope()) {
-      case PANEL -> List.of(Cell.panel(id));
-      case PLACE -> places(task, field).stream().map(n -> Cell.place(id, n)).toList();
-      case COAT -> asked(field, task.coats()).mapToObj(c -> Cell.coat(id, c)).toList();
-      case COAT_PLACE ->
-          upTo(task.coats())
-              .boxed()
-              .flatMap(c -> places(task, field).stream().map(n -> Cell.coatPlace(id, c, n)))
-              .toList();
-      case PASS ->
-          upTo(task.coats())
-              .boxed()
-              .flatMap(c -> asked(field, task.passesPerCoat()).mapToObj(p -> Cell.pass(id, c, p)))
-              .toList();
-      case STEP -> upTo(field.steps().size()).mapToObj(s -> Cell.step(id, s)).toList();
+      case PANEL, COAT, PLACE, COAT_PLACE ->
+          spots(task, field).stream().map(n -> Cell.coatPlace(id, coat, n));
+      case PASS -> asked(field, task.passesPerCoat()).mapToObj(p -> Cell.pass(id, coat, p));
+      case STEP -> IntStream.rangeClosed(1, field.steps().size()).mapToObj(s -> Cell.step(id, s));
     };
+  }
+
+  /** The numbers of the coats a field is read in; 0 alone where it is not read by coat. */
+  static List<Integer> coats(PracticeTask task, PracticeTask.Field field) {
+    return switch (field.scope()) {
+      case PANEL, PLACE, STEP -> NONE;
+      case COAT -> asked(field, task.coats()).boxed().toList();
+      case COAT_PLACE, PASS -> IntStream.rangeClosed(1, task.coats()).boxed().toList();
+    };
+  }
+
+  /** The numbers of the places a field is read at; 0 alone where it is not read by place. */
+  static List<Integer> spots(PracticeTask task, PracticeTask.Field field) {
+    boolean byPlace = field.scope() == Scope.PLACE || field.scope() == Scope.COAT_PLACE;
+    return byPlace ? places(task, field) : NONE;
   }
 
   /** The numbers of the places a field is read at. */
@@ -55,9 +68,5 @@ public final class PanelCells {
   /** Nothing lies between the first and what was before it. */
   private static IntStream asked(PracticeTask.Field field, int last) {
     return IntStream.rangeClosed(field.between() ? 2 : 1, last);
-  }
-
-  private static IntStream upTo(int last) {
-    return IntStream.rangeClosed(1, last);
   }
 }

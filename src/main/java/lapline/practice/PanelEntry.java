@@ -1,45 +1,61 @@
 package lapline.practice;
 
+import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
 
-/** Everything that was written down about one panel, in SI; what is absent was not measured. */
-public record PanelEntry(SortedMap<Cell, Reading> readings) {
+/**
+ * Everything that was written down about one panel, in SI; what is absent was not measured. Sorted
+ * once, since every criterion asks for its readings.
+ */
+public final class PanelEntry {
+  private final Map<Cell, Reading> byCell = new LinkedHashMap<>();
+  private final Map<String, List<Reading>> byMeasurand = new LinkedHashMap<>();
 
-  public PanelEntry {
-    readings = Collections.unmodifiableSortedMap(new TreeMap<>(readings));
+  private PanelEntry() {}
+
+  /** Of two readings of one cell the later one counts. */
+  public static PanelEntry of(List<Reading> readings) {
+    PanelEntry entry = new PanelEntry();
+    readings.stream()
+        .sorted(Comparator.comparing(Reading::cell))
+        .forEach(r -> entry.byCell.put(r.cell(), r));
+    for (Reading r : entry.byCell.values()) {
+      entry.byMeasurand.computeIfAbsent(r.cell().measurand(), m -> new ArrayList<>()).add(r);
+    }
+    return entry;
   }
 
-  public static PanelEntry of(List<Reading> readings) {
-    SortedMap<Cell, Reading> byCell = new TreeMap<>();
-    readings.forEach(r -> byCell.put(r.cell(), r));
-    return new PanelEntry(byCell);
+  /** All readings by their cells, in order of measurand, coat, pass, place and step. */
+  public Map<Cell, Reading> readings() {
+    return Collections.unmodifiableMap(byCell);
   }
 
   public Optional<Reading> at(Cell cell) {
-    return Optional.ofNullable(readings.get(cell));
+    return Optional.ofNullable(byCell.get(cell));
   }
 
   /** How many coats anything was written down about; 0 for none. */
   public int coats() {
-    return readings.keySet().stream().mapToInt(Cell::coat).max().orElse(0);
+    int most = 0;
+    for (Cell cell : byCell.keySet()) {
+      most = Math.max(most, cell.coat());
+    }
+    return most;
   }
 
   /** All readings of a measurand, in order of coat, pass, place and step. */
   public List<Reading> of(String measurand) {
-    // cells are in order of their measurand, so its readings stand together
-    Cell first = Cell.panel(measurand);
-    Cell beyond = new Cell(measurand, Integer.MAX_VALUE, 0, 0, 0);
-    return List.copyOf(readings.subMap(first, beyond).values());
+    return Collections.unmodifiableList(byMeasurand.getOrDefault(measurand, List.of()));
   }
 
   /** The readings of a measurand by place, for one coat (0 where it is not read by coat). */
   public Map<Integer, Reading> byPlace(String measurand, int coat) {
-    Map<Integer, Reading> found = new TreeMap<>();
+    Map<Integer, Reading> found = new LinkedHashMap<>();
     for (Reading r : of(measurand)) {
       if (r.cell().coat() == coat && r.cell().place() > 0) {
         found.put(r.cell().place(), r);

@@ -131,9 +131,13 @@ public record PracticeTask(
   }
 
   public Optional<Field> field(String measurand) {
-    return sections.stream()
-        .flatMap(s -> s.fields().stream())
-        .filter(f -> f.measurand().equals(measurand))
-        .findFirst();
+    for (Section section : sections) {
+      for (Field field : section.fields()) {
+        if (field.measurand().equals(measurand)) {
+          return Optional.of(field);
+        }
+      }
+    }
+    return Optional.empty();
   }
 }

@@ -1,19 +1,14 @@
 package lapline.practice;
 
 import java.util.ArrayList;
-import java.util.Collection;
+import java.util.BitSet;
 import java.util.IdentityHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.Predicate;
-import java.util.stream.Stream;
+import java.util.function.IntPredicate;
 import lapline.practice.Criterion.Judged;
 import lapline.practice.PracticeTask.Field;
 import lapline.practice.quantity.Measured;
-import lapline.practice.quantity.MeasuredPanel;
 
 /**
  * What stands open on a panel's record though part of it was read: one dull place out of fourteen
@@ -21,7 +16,8 @@ import lapline.practice.quantity.MeasuredPanel;
  * for the quantity itself to say. For one thread.
  */
 final class RecordGaps {
-  private static final PanelEntry NOTHING = PanelEntry.of(List.of());
+  /** More than any place's number, so that coat and place make one number. */
+  private static final int PLACES = 1000;
 
   private final PracticeTask task;
   private final PanelEntry entry;
@@ -44,66 +40,94 @@ final class RecordGaps {
    */
   List<Cell> of(Criterion criterion, Measured measured) {
     List<Field> sources = sources(criterion);
-    List<Cell> required =
-        sources.stream().filter(Field::required).flatMap(f -> of(f).stream()).toList();
+    List<Cell> required = new ArrayList<>();
+    for (Field source : sources) {
+      required.addAll(source.required() ? of(source) : List.of());
+    }
     boolean settled = !required.isEmpty() || sources.isEmpty() || sources.get(0).required();
     return !settled && measured instanceof Measured.Values values
-        ? open(sources.get(0), found(values), wanted(criterion))
+        ? open(sources.get(0), Found.of(values), wanted(criterion))
         : required;
-  }
-
-  private static List<Cell> found(Measured.Values values) {
-    return values.values().stream().map(Measured.Value::where).toList();
   }
 
   /** The open places of a field; empty where it was not read at all. */
   List<Cell> of(Field field) {
-    return byField.computeIfAbsent(field, this::found);
+    return byField.computeIfAbsent(
+        field, f -> open(f, Found.of(entry.of(f.measurand())), coat -> coat <= coats));
   }
 
-  private List<Cell> found(Field field) {
-    List<Cell> read = entry.of(field.measurand()).stream().map(Reading::cell).toList();
-    return open(field, read, coat -> coat <= coats);
-  }
-
-  private Predicate<Integer> wanted(Criterion criterion) {
+  private IntPredicate wanted(Criterion criterion) {
     return criterion.judged() == Judged.LAST ? coat -> coat == coats : coat -> coat <= coats;
   }
 
   /** The fields of the task from which a quantity is taken. */
   private List<Field> sources(Criterion criterion) {
-    Stream<String> measurands =
-        criterion.measure(new MeasuredPanel(task, NOTHING)) instanceof Measured.Missing missing
-            ? missing.measurands().stream()
-            : Stream.of(criterion.quantity());
-    return measurands.map(task::field).flatMap(Optional::stream).toList();
+    List<Field> fields = new ArrayList<>();
+    for (String measurand : criterion.sources()) {
+      task.field(measurand).ifPresent(fields::add);
+    }
+    return fields;
   }
 
-  private List<Cell> open(Field field, Collection<Cell> read, Predicate<Integer> coatWanted) {
-    if (field.scope() == null || read.stream().allMatch(RecordGaps::ofThePanel)) {
+  private List<Cell> open(Field field, Found found, IntPredicate coatWanted) {
+    if (field.scope() == null || found.onlyOfThePanel) {
       return List.of();
     }
-    boolean byPlace = read.stream().anyMatch(c -> c.place() > 0);
-    Set<Cell> wanted = new LinkedHashSet<>();
-    PanelCells.of(task, field).stream()
-        .filter(c -> c.coat() == 0 || coatWanted.test(c.coat()))
-        .forEach(c -> wanted.add(spot(field, c, byPlace)));
-    Set<Cell> open = new LinkedHashSet<>(wanted);
-    read.forEach(c -> open.remove(spot(field, c, byPlace)));
-    return enough(field, wanted.size() - open.size()) ? List.of() : new ArrayList<>(open);
-  }
-
-  /** Neither of a coat nor of a place; a step of the work counts as of the whole panel. */
-  private static boolean ofThePanel(Cell cell) {
-    return cell.coat() == 0 && cell.place() == 0;
-  }
-
-  /** One pass stands for its coat, as one number of a coat stands for its places. */
-  private static Cell spot(Field field, Cell cell, boolean byPlace) {
-    return new Cell(field.measurand(), cell.coat(), 0, byPlace ? cell.place() : 0, 0);
+    List<Integer> places = found.byPlace ? PanelCells.spots(task, field) : PanelCells.NONE;
+    List<Cell> open = new ArrayList<>();
+    int read = 0;
+    for (int coat : PanelCells.coats(task, field)) {
+      if (coat == 0 || coatWanted.test(coat)) {
+        for (int place : places) {
+          if (found.at(coat, place)) {
+            read++;
+          } else {
+            open.add(Cell.coatPlace(field.measurand(), coat, place));
+          }
+        }
+      }
+    }
+    return enough(field, read) ? List.of() : open;
   }
 
   private static boolean enough(Field field, int read) {
     return field.scope() == Scope.PLACE && field.placesNeeded() > 0 && read >= field.placesNeeded();
+  }
+
+  /**
+   * Where something was read. One pass stands for its coat, one number of a coat for its places.
+   */
+  private static final class Found {
+    private final BitSet spots = new BitSet();
+    private boolean byPlace;
+
+    /** Neither of a coat nor of a place; a step of the work counts as of the whole panel. */
+    private boolean onlyOfThePanel = true;
+
+    static Found of(List<Reading> readings) {
+      Found found = new Found();
+      readings.forEach(r -> found.add(r.cell()));
+      return found;
+    }
+
+    static Found of(Measured.Values values) {
+      Found found = new Found();
+      values.values().forEach(v -> found.add(v.where()));
+      return found;
+    }
+
+    private void add(Cell cell) {
+      spots.set(spot(cell.coat(), cell.place()));
+      byPlace |= cell.place() > 0;
+      onlyOfThePanel &= cell.coat() == 0 && cell.place() == 0;
+    }
+
+    boolean at(int coat, int place) {
+      return spots.get(spot(coat, place));
+    }
+
+    private static int spot(int coat, int place) {
+      return coat * PLACES + place;
+    }
   }
 }

@@ -6,8 +6,6 @@ import java.util.Set;
 import lapline.content.YamlNode;
 import lapline.practice.PracticeTask.Field;
 import lapline.practice.PracticeTask.MixPart;
-import lapline.practice.quantity.Measured;
-import lapline.practice.quantity.MeasuredPanel;
 import lapline.practice.quantity.PanelQuantities;
 
 /**
@@ -15,8 +13,6 @@ import lapline.practice.quantity.PanelQuantities;
  * be judged from what is asked for, and something keeps a bad panel from being accepted.
  */
 final class TaskChecks {
-  private static final PanelEntry NOTHING = PanelEntry.of(List.of());
-
   /** Quantities that refer to the target of the film build. */
   private static final Set<String> OF_THE_BUILD =
       Set.of(PanelQuantities.FILM_SHARE, "film-plan", "film-spots");
@@ -81,10 +77,8 @@ final class TaskChecks {
     String quantity = criterion.quantity();
     boolean known =
         measurands.find(quantity).isPresent() || PanelQuantities.find(quantity).isPresent();
-    if (known
-        && criterion.measure(new MeasuredPanel(task, NOTHING))
-            instanceof Measured.Missing missing) {
-      isAskedFor(missing.measurands(), quantity, node);
+    if (known) {
+      isAskedFor(criterion.sources(), quantity, node);
     }
     if (OF_THE_BUILD.contains(quantity) && hasNoBuild()) {
       node.problem(

@@ -9,9 +9,7 @@ import lapline.practice.Cell;
 import lapline.practice.PanelOutline;
 import lapline.practice.PanelScore.Working;
 import lapline.practice.Reading;
-import lapline.practice.quantity.Measured.Missing;
 import lapline.practice.quantity.Measured.Value;
-import lapline.practice.quantity.Measured.Values;
 import lapline.trade.blend.BlendRoom;
 import lapline.trade.blend.BlendRoom.EdgeRoom;
 import lapline.trade.blend.Corner;
@@ -27,16 +25,16 @@ final class BlendQuantities {
   private BlendQuantities() {}
 
   /** Room from the last coat to the panel's nearest edge, by the panel drawing. */
-  static Measured room(MeasuredPanel panel) {
+  static Optional<Measured> room(MeasuredPanel panel) {
     List<Reading> reaches = panel.entry().of(STEP_OUT);
     Optional<Outline> spot = spot(panel.task().panel());
     if (reaches.isEmpty() || spot.isEmpty()) {
-      return Missing.of(STEP_OUT);
+      return Optional.empty();
     }
     Reading last = reaches.get(reaches.size() - 1);
     Estimate reach = Recorded.estimate(last);
     EdgeRoom least = new BlendRoom(panel(panel.task().panel()), spot.get()).least(reach);
-    return new Values(
+    return Measured.of(
         List.of(Value.of(last.cell(), least.left())),
         new Working(
             "formula.blend-room",
@@ -45,17 +43,17 @@ final class BlendQuantities {
   }
 
   /** How far each coat after the first goes past the one before. */
-  static Measured steps(MeasuredPanel panel) {
+  static Optional<Measured> steps(MeasuredPanel panel) {
     List<Reading> reaches = panel.entry().of(STEP_OUT);
     if (reaches.size() < 2) {
-      return Missing.of(STEP_OUT);
+      return Optional.empty();
     }
     List<Estimate> steps = new StepOut(reaches.stream().map(Recorded::estimate).toList()).steps();
     List<Value> values = new ArrayList<>();
     for (int i = 1; i < steps.size(); i++) {
       values.add(Value.of(Cell.coat(STEP_OUT, reaches.get(i).cell().coat()), steps.get(i)));
     }
-    return new Values(values, new Working("formula.step-out-order", "source.geometry", List.of()));
+    return Measured.of(values, new Working("formula.step-out-order", "source.geometry", List.of()));
   }
 
   private static Outline panel(PanelOutline panel) {

@@ -6,9 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import lapline.practice.Cell;
 import lapline.practice.PanelScore.Working;
-import lapline.practice.quantity.Measured.Missing;
 import lapline.practice.quantity.Measured.Value;
-import lapline.practice.quantity.Measured.Values;
 import lapline.trade.climate.DewPoint;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.Estimate;
@@ -18,16 +16,16 @@ final class ClimateQuantities {
   private ClimateQuantities() {}
 
   /** Panel temperature less the dew point of the air. */
-  static Measured dewMargin(MeasuredPanel panel) {
+  static Optional<Measured> dewMargin(MeasuredPanel panel) {
     Recorded recorded = new Recorded(panel.entry());
     Optional<Estimate> metal = recorded.once("panel-temperature");
     Optional<Estimate> air = recorded.once("air-temperature");
     Optional<Estimate> humidity = recorded.once("humidity").filter(h -> h.value() > 0);
     if (metal.isEmpty() || air.isEmpty() || humidity.isEmpty()) {
-      return Missing.of("panel-temperature", "air-temperature", "humidity");
+      return Optional.empty();
     }
     Estimate margin = DewPoint.margin(metal.get(), air.get(), humidity.get());
-    return new Values(
+    return Measured.of(
         List.of(Value.of(Cell.panel("dew-margin"), margin)),
         new Working(
             "formula.dew-margin",

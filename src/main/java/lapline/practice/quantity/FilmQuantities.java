@@ -13,9 +13,7 @@ import lapline.practice.PanelScore.Working;
 import lapline.practice.Reading;
 import lapline.practice.fit.FilmFieldEstimate;
 import lapline.practice.quantity.Measured.DoesNotApply;
-import lapline.practice.quantity.Measured.Missing;
 import lapline.practice.quantity.Measured.Value;
-import lapline.practice.quantity.Measured.Values;
 import lapline.trade.film.FilmReadings;
 import lapline.trade.film.Iso19840;
 import lapline.trade.film.PlanOutcome;
@@ -34,38 +32,34 @@ final class FilmQuantities {
   private FilmQuantities() {}
 
   /** Mean wet film of each coat. */
-  static Measured wetFilm(MeasuredPanel panel) {
+  static Optional<Measured> wetFilm(MeasuredPanel panel) {
     Recorded recorded = new Recorded(panel.entry());
     List<Value> values = new ArrayList<>();
     for (int coat : recorded.coats("wet-film")) {
       List<Reading> readings = panel.entry().byPlace("wet-film", coat).values().stream().toList();
       values.add(Value.of(Cell.coat("wet-film", coat), Averages.overPlaces(readings)));
     }
-    return values.isEmpty()
-        ? Missing.of("wet-film")
-        : new Values(values, new Working("formula.wet-film", "source.iso-2808", List.of()));
+    return Measured.of(values, new Working("formula.wet-film", "source.iso-2808", List.of()));
   }
 
   /** Dry film laid on at each place: the reading after less the one before. */
-  static Measured filmBuild(MeasuredPanel panel) {
+  static Optional<Measured> filmBuild(MeasuredPanel panel) {
     Map<Integer, Estimate> build = panel.build();
     List<Value> values = new ArrayList<>();
     build.forEach(
         (place, film) -> values.add(Value.of(Cell.place(PanelQuantities.FILM, place), film)));
-    return values.isEmpty()
-        ? Missing.of("film-before", "film-after")
-        : new Values(values, new Working("formula.film-build", "source.gum", List.of()));
+    return Measured.of(values, new Working("formula.film-build", "source.gum", List.of()));
   }
 
   /** Share of the panel's area whose film lies inside the target of the build. */
-  static Measured filmShare(MeasuredPanel panel) {
+  static Optional<Measured> filmShare(MeasuredPanel panel) {
     Map<Integer, Estimate> build = panel.build();
     double[] shares =
         build.size() < LEAST_PLACES
             ? new double[0]
             : panel.film().map(FilmFieldEstimate::sharesInside).orElse(new double[0]);
     if (shares.length == 0) {
-      return Missing.of("film-before", "film-after");
+      return Optional.empty();
     }
     Summary s = Summary.of(shares);
     Value value =
@@ -74,16 +68,16 @@ final class FilmQuantities {
             Estimate.of(s.mean(), s.standardDeviation()),
             range ->
                 Arrays.stream(shares).filter(range::contains).count() / (double) shares.length);
-    return new Values(
+    return Measured.of(
         List.of(value), new Working("formula.film-share", "source.kriging", inputs(build)));
   }
 
   /** 1 where the readings conform to the acceptance plan of ISO 19840, 0 where they do not. */
-  static Measured filmPlan(MeasuredPanel panel) {
+  static Optional<Measured> filmPlan(MeasuredPanel panel) {
     Map<Integer, Estimate> build = panel.build();
     Optional<TargetRange> target = panel.buildTarget();
     if (build.isEmpty() || target.isEmpty() || !target.get().hasLeast()) {
-      return Missing.of("film-before", "film-after");
+      return Optional.empty();
     }
     double area = panel.task().panel().width() * panel.task().panel().height();
     double nominal = target.get().least();
@@ -95,11 +89,11 @@ final class FilmQuantities {
    * 1 where the readings conform to SSPC-PA 2 at its default level, 0 where they do not. Only for
    * panels whose places stand together in threes, as that standard's spots ask for.
    */
-  static Measured filmSpots(MeasuredPanel panel) {
+  static Optional<Measured> filmSpots(MeasuredPanel panel) {
     Map<Integer, Estimate> build = panel.build();
     Optional<TargetRange> target = panel.buildTarget().filter(TargetRange::hasLeast);
     if (build.isEmpty() || target.isEmpty()) {
-      return Missing.of("film-before", "film-after");
+      return Optional.empty();
     }
     List<FilmReadings> spots = FilmSpots.on(panel.task().panel(), build);
     double area = panel.task().panel().width() * panel.task().panel().height();
@@ -107,16 +101,16 @@ final class FilmQuantities {
     return decided("film-spots", plan.judge(List.of(spots)), "source.sspc-pa-2", build);
   }
 
-  private static Measured decided(
+  private static Optional<Measured> decided(
       String id, PlanOutcome outcome, String source, Map<Integer, Estimate> build) {
     if (outcome.result() == PlanOutcome.Result.TOO_FEW_READINGS) {
-      return Missing.of("film-before", "film-after");
+      return Optional.empty();
     }
     if (outcome.result() == PlanOutcome.Result.OUT_OF_SCOPE) {
-      return new DoesNotApply();
+      return Optional.of(new DoesNotApply());
     }
     Value value = Value.of(Cell.panel(id), Estimate.of(outcome.accepted() ? 1 : 0, 0));
-    return new Values(List.of(value), new Working("formula." + id, source, inputs(build)));
+    return Measured.of(List.of(value), new Working("formula." + id, source, inputs(build)));
   }
 
   private static FilmReadings films(Map<Integer, Estimate> build) {

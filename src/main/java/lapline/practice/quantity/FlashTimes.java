@@ -10,9 +10,7 @@ import lapline.practice.PanelEntry;
 import lapline.practice.PanelScore.Working;
 import lapline.practice.PracticeTask;
 import lapline.practice.Reading;
-import lapline.practice.quantity.Measured.Missing;
 import lapline.practice.quantity.Measured.Value;
-import lapline.practice.quantity.Measured.Values;
 import lapline.trade.measure.Estimate;
 import lapline.trade.measure.Gum;
 import lapline.trade.measure.Gum.Part;
@@ -40,11 +38,11 @@ final class FlashTimes {
     this.entry = entry;
   }
 
-  static Measured of(MeasuredPanel panel) {
+  static Optional<Measured> of(MeasuredPanel panel) {
     return new FlashTimes(panel.task(), panel.entry()).measured();
   }
 
-  private Measured measured() {
+  private Optional<Measured> measured() {
     List<Value> values = new ArrayList<>();
     boolean allRead = true;
     for (int coat = 2; coat <= task.coats(); coat++) {
@@ -54,9 +52,7 @@ final class FlashTimes {
       wait.ifPresent(w -> values.add(Value.of(where, w)));
       allRead &= read.isPresent() || wait.isEmpty();
     }
-    return values.isEmpty()
-        ? Missing.of("flash")
-        : new Values(values, allRead ? AS_READ : COMPUTED);
+    return Measured.of(values, allRead ? AS_READ : COMPUTED);
   }
 
   /** Empty where a time is missing, or where the strokes took longer than there was. */

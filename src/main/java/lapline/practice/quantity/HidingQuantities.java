@@ -8,9 +8,7 @@ import lapline.practice.PanelEntry;
 import lapline.practice.PanelScore.Input;
 import lapline.practice.PanelScore.Working;
 import lapline.practice.Reading;
-import lapline.practice.quantity.Measured.Missing;
 import lapline.practice.quantity.Measured.Value;
-import lapline.practice.quantity.Measured.Values;
 import lapline.trade.hiding.CoatsToHiding;
 import lapline.trade.hiding.ContrastByCoat;
 import lapline.trade.hiding.ContrastRatio;
@@ -25,7 +23,7 @@ final class HidingQuantities {
   private HidingQuantities() {}
 
   /** Coats to hiding: from reflectance over black and white where given, else by eye. */
-  static Measured coats(MeasuredPanel panel) {
+  static Optional<Measured> coats(MeasuredPanel panel) {
     List<Estimate> contrasts = contrasts(panel.entry());
     if (!contrasts.isEmpty()) {
       return value(
@@ -36,32 +34,28 @@ final class HidingQuantities {
     }
     List<Integer> squares = squares(panel.entry());
     return squares.isEmpty()
-        ? Missing.of("squares-seen", "luminance-black", "luminance-white")
+        ? Optional.empty()
         : value(
             SquaresSeen.coatsToHiding(squares), "formula.coats-squares", "source.plain", List.of());
   }
 
-  private static Measured value(
+  private static Optional<Measured> value(
       CoatsToHiding coats, String formula, String source, List<Input> inputs) {
-    Optional<Estimate> estimate = estimate(coats);
-    if (estimate.isEmpty()) {
-      return Missing.of("squares-seen");
-    }
     Value value =
-        new Value(CARD, estimate.get(), range -> coats.probabilityWithin(range).orElse(0.5));
-    return new Values(List.of(value), new Working(formula, source, inputs));
+        new Value(CARD, estimate(coats), range -> coats.probabilityWithin(range).orElse(0.5));
+    return Measured.of(List.of(value), new Working(formula, source, inputs));
   }
 
   /** A card that still shows has no value yet, but its number of coats is known to be exceeded. */
-  private static Optional<Estimate> estimate(CoatsToHiding coats) {
+  private static Estimate estimate(CoatsToHiding coats) {
     if (coats instanceof CoatsToHiding.Vanished v) {
-      return Optional.of(Estimate.of(v.coats(), 0));
+      return Estimate.of(v.coats(), 0);
     }
     if (coats instanceof CoatsToHiding.Crossed c) {
-      return Optional.of(c.film());
+      return c.film();
     }
     CoatsToHiding.StillShowing s = (CoatsToHiding.StillShowing) coats;
-    return Optional.of(Estimate.of(s.coats() + 1.0, 0));
+    return Estimate.of(s.coats() + 1.0, 0);
   }
 
   /** Contrast ratio after coat 1, 2, … as long as both readings of each coat are there. */

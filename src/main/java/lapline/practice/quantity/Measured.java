@@ -1,6 +1,7 @@
 package lapline.practice.quantity;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import lapline.practice.Cell;
 import lapline.practice.PanelScore.Working;
@@ -10,6 +11,11 @@ import lapline.trade.measure.TargetRange;
 
 /** What came of measuring a quantity on one panel. */
 public sealed interface Measured {
+
+  /** Values with how they came about; empty where none came out. */
+  static Optional<Measured> of(List<Value> values, Working working) {
+    return values.isEmpty() ? Optional.empty() : Optional.of(new Values(values, working));
+  }
 
   /** One or more values with how they came about. */
   record Values(List<Value> values, Working working) implements Measured {
@@ -23,6 +29,10 @@ public sealed interface Measured {
 
   /** Not measured: the measurands that would be needed. */
   record Missing(List<String> measurands) implements Measured {
+    public Missing {
+      measurands = List.copyOf(measurands);
+    }
+
     public static Missing of(String... measurands) {
       return new Missing(List.of(measurands));
     }

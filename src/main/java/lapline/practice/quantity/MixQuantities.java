@@ -4,13 +4,12 @@ import static lapline.practice.quantity.Recorded.input;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import lapline.practice.Cell;
 import lapline.practice.PanelScore.Input;
 import lapline.practice.PanelScore.Working;
 import lapline.practice.PracticeTask.MixPart;
-import lapline.practice.quantity.Measured.Missing;
 import lapline.practice.quantity.Measured.Value;
-import lapline.practice.quantity.Measured.Values;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.Estimate;
 import lapline.trade.mixing.MixError;
@@ -23,7 +22,7 @@ final class MixQuantities {
   private MixQuantities() {}
 
   /** How far the part that strays most is from its share of the mix; 0.05 is 5 % too much of it. */
-  static Measured ratio(MeasuredPanel panel) {
+  static Optional<Measured> ratio(MeasuredPanel panel) {
     List<Estimate> amounts = new ArrayList<>();
     List<Input> inputs = new ArrayList<>();
     Recorded recorded = new Recorded(panel.entry());
@@ -39,12 +38,12 @@ final class MixQuantities {
     }
     boolean complete = !amounts.isEmpty() && amounts.size() == panel.task().mix().size();
     if (!complete || amounts.get(0).value() <= 0) {
-      return Missing.of(AMOUNT);
+      return Optional.empty();
     }
     MixRatio nominal = new MixRatio(panel.task().mix().stream().map(MixPart::parts).toList());
     MixError error = MixError.of(nominal, amounts);
     Cell worst = Cell.step(AMOUNT, error.worstPart() + 1);
-    return new Values(
+    return Measured.of(
         List.of(Value.of(worst, error.worst())),
         new Working("formula.mix-ratio", "source.plain", inputs));
   }

@@ -6,9 +6,7 @@ import lapline.practice.Cell;
 import lapline.practice.PanelEntry;
 import lapline.practice.PanelScore.Input;
 import lapline.practice.PanelScore.Working;
-import lapline.practice.quantity.Measured.Missing;
 import lapline.practice.quantity.Measured.Value;
-import lapline.practice.quantity.Measured.Values;
 import lapline.trade.finish.Abrasive;
 import lapline.trade.finish.SandingSequence;
 import lapline.trade.finish.SandingSequence.Step;
@@ -22,18 +20,17 @@ final class SandingQuantities {
   private SandingQuantities() {}
 
   /** The last grade used. */
-  static Measured finalGrit(MeasuredPanel panel) {
+  static Optional<Measured> finalGrit(MeasuredPanel panel) {
     return sequence(panel.entry())
-        .map(s -> value("formula.final-grit", s.last().grade(), List.of()))
-        .orElse(Missing.of(GRIT));
+        .flatMap(s -> value("formula.final-grit", s.last().grade(), List.of()));
   }
 
   /** The most numbers of the P scale that one step skips; 0 where one grade was used. */
-  static Measured largestStep(MeasuredPanel panel) {
-    return sequence(panel.entry()).map(SandingQuantities::largestStep).orElse(Missing.of(GRIT));
+  static Optional<Measured> largestStep(MeasuredPanel panel) {
+    return sequence(panel.entry()).flatMap(SandingQuantities::largestStep);
   }
 
-  private static Measured largestStep(SandingSequence papers) {
+  private static Optional<Measured> largestStep(SandingSequence papers) {
     Optional<Step> largest = papers.largestStep();
     List<Input> between =
         largest.map(s -> List.of(paper(s.from()), paper(s.to()))).orElse(List.of());
@@ -44,8 +41,8 @@ final class SandingQuantities {
     return new Input(GRIT, paper.grade(), 0, Dimension.GRIT);
   }
 
-  private static Measured value(String formula, double value, List<Input> papers) {
-    return new Values(
+  private static Optional<Measured> value(String formula, double value, List<Input> papers) {
+    return Measured.of(
         List.of(Value.of(Cell.panel(GRIT), Estimate.of(value, 0))),
         new Working(formula, "source.plain", papers));
   }

@@ -31,21 +31,17 @@ public final class Ciede2000 {
     double a2 = stretch * second.a();
     double c1 = length(a1, first.b());
     double c2 = length(a2, second.b());
-    double h1 = Hue.degrees(a1, first.b());
-    double h2 = Hue.degrees(a2, second.b());
-    boolean grey = c1 * c2 == 0;
     double chroma = (c1 + c2) / 2;
-    double hue = grey ? h1 + h2 : meanHue(h1, h2);
-    // a grey has no hue, and none is felt: the root below is 0
-    double turn = turn(h2 - h1);
-    Weights weights = Weights.at((first.lightness() + second.lightness()) / 2, chroma, hue);
+    HuePair hues = HuePair.of(a1, first.b(), c1, a2, second.b(), c2);
+    Weights weights =
+        Weights.at((first.lightness() + second.lightness()) / 2, chroma, hues.cos(), hues.sin());
     return new Steps(
         (second.lightness() - first.lightness()) / weights.lightness,
         (c2 - c1) / weights.chroma,
-        2 * Math.sqrt(c1 * c2) * Math.sin(Math.toRadians(turn / 2)) / weights.hue,
+        hues.step() / weights.hue,
         weights.crossed,
         stretch,
-        hue,
+        hues,
         weights);
   }
 
@@ -61,20 +57,8 @@ public final class Ciede2000 {
   }
 
   /** Of a size that colours have; {@link Math#hypot}, for any size, takes several times as long. */
-  private static double length(double a, double b) {
+  static double length(double a, double b) {
     return Math.sqrt(a * a + b * b);
-  }
-
-  private static double turn(double degrees) {
-    return degrees > 180 ? degrees - 360 : degrees < -180 ? degrees + 360 : degrees;
-  }
-
-  private static double meanHue(double h1, double h2) {
-    double sum = h1 + h2;
-    if (Math.abs(h1 - h2) > 180) {
-      return sum < 360 ? (sum + 360) / 2 : (sum - 360) / 2;
-    }
-    return sum / 2;
   }
 
   /**
@@ -82,7 +66,6 @@ public final class Ciede2000 {
    *
    * @param crossed R_T, how far chroma and hue are felt together, which matters among blues only
    * @param stretch 1 + G
-   * @param hue mean hue, degrees
    */
   record Steps(
       double lightness,
@@ -90,7 +73,7 @@ public final class Ciede2000 {
       double hue,
       double crossed,
       double stretch,
-      double meanHue,
+      HuePair hues,
       Weights weights) {
 
     double size() {
@@ -103,25 +86,23 @@ public final class Ciede2000 {
   /** S_L, S_C, S_H and R_T: what one just-seen step is at this place of the colour space. */
   record Weights(double lightness, double chroma, double hue, double crossed) {
 
-    static Weights at(double lightness, double chroma, double hue) {
+    /**
+     * @param cos cosine of the mean hue, sin its sine
+     */
+    static Weights at(double lightness, double chroma, double cos, double sin) {
       double off = (lightness - 50) * (lightness - 50);
-      double t = hueTerm(Math.toRadians(hue));
-      double fromBlue = (hue - 275) / 25;
-      double twist = Math.toRadians(60 * Math.exp(-fromBlue * fromBlue));
       return new Weights(
           1 + 0.015 * off / Math.sqrt(20 + off),
           1 + 0.045 * chroma,
-          1 + 0.015 * chroma * t,
-          -Math.sin(twist) * 2 * saturation(chroma));
+          1 + 0.015 * chroma * hueTerm(cos, sin),
+          -BlueTwist.sine(cos, sin) * 2 * saturation(chroma));
     }
 
     /**
      * T = 1 − 0.17 cos(h − 30°) + 0.24 cos 2h + 0.32 cos(3h + 6°) − 0.20 cos(4h − 63°), its
      * multiple angles from one sine and one cosine.
      */
-    private static double hueTerm(double radians) {
-      double cos = Math.cos(radians);
-      double sin = Math.sin(radians);
+    private static double hueTerm(double cos, double sin) {
       double cos2 = cos * cos - sin * sin;
       double sin2 = 2 * sin * cos;
       double cos3 = cos2 * cos - sin2 * sin;

@@ -113,8 +113,8 @@ final class DifferenceSureness {
       chroma = steps.chroma();
       hue = steps.hue();
       crossed = steps.crossed();
-      double cos = Hue.cosine(steps.meanHue());
-      double sin = Math.sin(Math.toRadians(steps.meanHue()));
+      double cos = steps.hues().cos();
+      double sin = steps.hues().sin();
       double a = steps.stretch() * error;
       double perChroma = steps.weights().chroma();
       double perHue = steps.weights().hue();

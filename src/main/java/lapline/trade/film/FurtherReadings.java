@@ -20,36 +20,15 @@ public final class FurtherReadings {
   private FurtherReadings() {}
 
   /**
-   * Readings to add until the mean is met or missed, its value and spread staying as they are; 0
-   * where it is settled already, empty where even {@code most} more would not do, as when the
-   * gauge's own offset is what leaves it open.
-   *
-   * <p>A mean that moves a little decides otherwise: about every second panel is settled by this
-   * many. {@link #toSettleLikely} asks for more.
+   * Readings to add until the verdict is settled with so good a chance; 0 where it is settled
+   * already, empty where {@code most} more are not enough, as when the gauge's own offset is what
+   * leaves it open.
    *
    * @param mean of the readings so far, in any unit
    * @param spread their sample standard deviation, 0 or more, same unit
    * @param count how many there are, 2 to 100,000
    * @param offset standard uncertainty that all readings share, 0 or more; more of them do not
    *     lessen it
-   * @param most how many more to consider, 0 to 1000
-   * @throws lapline.trade.measure.MeasureException for other arguments
-   */
-  public static OptionalInt toSettle(
-      double mean, double spread, int count, double offset, TargetRange range, int most) {
-    check(mean, spread, count, offset, most);
-    for (int more = 0; more <= most; more++) {
-      if (settled(mean(mean, spread, count + more, offset), range)) {
-        return OptionalInt.of(more);
-      }
-    }
-    return OptionalInt.empty();
-  }
-
-  /**
-   * Readings to add until the verdict is settled with so good a chance; 0 where it is settled
-   * already, empty where {@code most} more are not enough.
-   *
    * @param chance 0.5 to 0.99
    * @param most how many more to consider, 0 to 1000
    * @throws lapline.trade.measure.MeasureException for other arguments

@@ -2,17 +2,23 @@ package lapline.trade.film;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import lapline.trade.measure.Conformance;
 import lapline.trade.measure.Estimate;
 import lapline.trade.measure.TargetRange;
 import lapline.trade.measure.Verdict;
+import org.hipparchus.analysis.UnivariateFunction;
+import org.hipparchus.analysis.solvers.BrentSolver;
 
 /** All means that, at one uncertainty, are sure to be met or sure to be missed. */
 final class SettledMeans {
-  private static final int HALVINGS = 45;
+  private static final double ACCURACY = 1e-9;
 
-  /** Further off than this in standard uncertainties everything is missed. */
-  private static final double FAR = 1e3;
+  /**
+   * Further off than this in standard uncertainties everything is missed: 95 % of Student's t lie
+   * below 6.4 even at one degree of freedom.
+   */
+  private static final double FAR = 10;
 
   private final List<TargetRange> ranges = new ArrayList<>();
 
@@ -26,31 +32,27 @@ final class SettledMeans {
     SettledMeans all = new SettledMeans();
     double middle = middle(like, range);
     double best = conformance(middle, like, range);
+    double far = Math.max(FAR * like.standardUncertainty(), width(range));
+    DoubleUnaryOperator at = value -> conformance(value, like, range);
+    double below = range.least() - far;
+    double above = range.most() + far;
     if (range.hasLeast()) {
-      double missed = edge(range.least() - FAR * scale(like, range), middle, like, range, false);
-      all.ranges.add(TargetRange.atMost(missed));
+      all.ranges.add(TargetRange.atMost(edge(at, 1 - Verdict.SURE, below, middle)));
     }
     if (range.hasMost()) {
-      double missed = edge(range.most() + FAR * scale(like, range), middle, like, range, false);
-      all.ranges.add(TargetRange.atLeast(missed));
+      all.ranges.add(TargetRange.atLeast(edge(at, 1 - Verdict.SURE, above, middle)));
     }
     if (best >= Verdict.SURE) {
-      double from =
-          range.hasLeast()
-              ? edge(range.least() - FAR * scale(like, range), middle, like, range, true)
-              : Double.NEGATIVE_INFINITY;
-      double to =
-          range.hasMost()
-              ? edge(range.most() + FAR * scale(like, range), middle, like, range, true)
-              : Double.POSITIVE_INFINITY;
-      all.ranges.add(new TargetRange(from, to));
+      double from = range.hasLeast() ? edge(at, Verdict.SURE, below, middle) : below;
+      double to = range.hasMost() ? edge(at, Verdict.SURE, above, middle) : above;
+      // both may be the middle, and rounding must not turn them round
+      all.ranges.add(new TargetRange(Math.min(from, middle), Math.max(to, middle)));
     }
     return all;
   }
 
-  private static double scale(Estimate like, TargetRange range) {
-    double width = range.hasLeast() && range.hasMost() ? range.most() - range.least() : 0;
-    return Math.max(like.standardUncertainty(), width / FAR);
+  private static double width(TargetRange range) {
+    return range.hasLeast() && range.hasMost() ? range.most() - range.least() : 0;
   }
 
   /** Where a mean conforms most. */
@@ -67,19 +69,17 @@ final class SettledMeans {
         new Estimate(value, like.standardUncertainty(), like.degreesOfFreedom()), range);
   }
 
-  /** Between far outside and the middle: where missed ends, or met begins. */
+  /**
+   * Where, between far outside and the middle, a mean conforms this surely; the middle if never.
+   */
   private static double edge(
-      double outside, double middle, Estimate like, TargetRange range, boolean met) {
-    double low = outside;
-    double high = middle;
-    for (int i = 0; i < HALVINGS; i++) {
-      double at = (low + high) / 2;
-      double p = conformance(at, like, range);
-      boolean inner = met ? p >= Verdict.SURE : p > 1 - Verdict.SURE;
-      low = inner ? low : at;
-      high = inner ? at : high;
-    }
-    return (low + high) / 2;
+      DoubleUnaryOperator conformance, double sure, double outside, double middle) {
+    // in shares of the way, for the unit may be metres or micrometres
+    UnivariateFunction excess =
+        way -> conformance.applyAsDouble(outside + way * (middle - outside)) - sure;
+    return excess.value(1) <= 0
+        ? middle
+        : outside + new BrentSolver(ACCURACY).solve(200, excess, 0, 1) * (middle - outside);
   }
 
   double probability(Estimate mean) {

@@ -18,8 +18,10 @@ class PhraseWriterTest {
 
   @Test
   void a_count_chooses_the_singular_or_the_plural() {
-    assertThat(advice(1)).isEqualTo("One more reading here would settle it.");
-    assertThat(advice(3)).isEqualTo("3 more readings here would settle it.");
+    assertThat(advice(1))
+        .isEqualTo("One more reading here would settle it in four cases out of five.");
+    assertThat(advice(3))
+        .isEqualTo("3 more readings here would settle it in four cases out of five.");
   }
 
   @Test

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import lapline.trade.BadCalls;
 import lapline.trade.film.GaugeVerification.Accuracy;
 import lapline.trade.film.GaugeVerification.OnStandard;
+import lapline.trade.film.NonConformingArea.Place;
 import lapline.trade.measure.Estimate;
 import lapline.trade.measure.TargetRange;
 import org.junit.jupiter.api.Test;
@@ -19,6 +20,7 @@ class BadInputTest {
   private static final VolumeSolids SOLIDS = new VolumeSolids(0.4);
   private static final Accuracy EXACT = new Accuracy(0, 0);
   private static final FilmReadings READINGS = new FilmReadings(List.of(60e-6, 61e-6, 62e-6));
+  private static final Place CENTRE = new Place(1, 1);
   private static final Estimate GOOD = of(60e-6, 1e-6);
   private static final Estimate BELOW = of(-1e-6, 1e-6);
 
@@ -48,14 +50,8 @@ class BadInputTest {
             0.9)
         .positives(
             "ShareInside.interval", a -> share(READINGS.metres(), CLEAR).interval(a[0]), 0.95)
-        .numbers(
-            "FurtherReadings.toSettle",
-            a -> FurtherReadings.toSettle(a[0], a[1], 5, a[2], CLEAR, 9),
-            6e-5,
-            1e-6,
-            0)
-        .and("FurtherReadings.toSettle", "one reading", () -> settle(1, 9))
-        .and("FurtherReadings.toSettle", "fewer than none", () -> settle(5, -1))
+        .and("FurtherReadings.toSettleLikely", "one reading", () -> settle(1, 9))
+        .and("FurtherReadings.toSettleLikely", "fewer than none", () -> settle(5, -1))
         .numbers(
             "FurtherReadings.toSettleLikely",
             a -> FurtherReadings.toSettleLikely(a[0], a[1], 5, a[2], CLEAR, a[3], 9),
@@ -80,7 +76,7 @@ class BadInputTest {
   }
 
   private static void settle(int count, int most) {
-    FurtherReadings.toSettle(6e-5, 1e-6, count, 0, CLEAR, most);
+    FurtherReadings.toSettleLikely(6e-5, 1e-6, count, 0, CLEAR, 0.8, most);
   }
 
   private static void plans(BadCalls all) {
@@ -100,6 +96,16 @@ class BadInputTest {
         .positives("SspcPa2.areasToMeasure", a -> SspcPa2.areasToMeasure(a[0]), 1)
         .and("SspcPa2.areasToMeasure", "no area", () -> SspcPa2.areasToMeasure(0))
         .positives("SspcPa2.aroundOneValue", a -> SspcPa2.aroundOneValue(a[0]), 1)
+        .positives(
+            "NonConformingArea.new",
+            a -> NonConformingArea.about(CENTRE, new TargetRange(a[0], 1), a[1], a[2]),
+            5e-5,
+            2,
+            2)
+        .and("NonConformingArea.new", "no direction", () -> search(List.of()))
+        .and("NonConformingArea.about", "failed beside it", () -> about(3))
+        .numbers("Place.new", a -> new Place(a[0], a[1]), 1, 1)
+        .and("NonConformingArea.with", "no direction", () -> about(1).with(8, READINGS))
         .positives("RestrictionLevel.spotLeast", a -> RestrictionLevel.LEVEL_3.spotLeast(a[0]), 1)
         .and("RestrictionLevel.spotMost", "no number", () -> spotMost(Double.NaN))
         .and("RestrictionLevel.spotMost", "no film", () -> spotMost(0))
@@ -108,6 +114,14 @@ class BadInputTest {
         .numbers("Accuracy.new", a -> new Accuracy(a[0], a[1]), 0.01, 1e-6)
         .positives("OnStandard.new", a -> new OnStandard(a[0], EXACT, EXACT, READINGS), 6e-5)
         .and("OnStandard.new", "one reading", () -> on(new FilmReadings(List.of(6e-5))));
+  }
+
+  private static NonConformingArea about(double x) {
+    return NonConformingArea.about(new Place(x, 1), CLEAR, 2, 2);
+  }
+
+  private static void search(List<List<FilmReadings>> read) {
+    new NonConformingArea(CLEAR, 2, 2, CENTRE, read);
   }
 
   private static void repeated(int readings) {
@@ -180,6 +194,6 @@ class BadInputTest {
     for (String any : List.of("FilmBuild.isPossible", "SspcPa2.judge")) {
       all.and(any, "has an answer to any number", () -> {});
     }
-    all.leavesNoneOut(FilmBuild.class, "PlanOutcome", "Check", "Interval");
+    all.leavesNoneOut(FilmBuild.class, "PlanOutcome", "Check", "Interval", "Spot");
   }
 }

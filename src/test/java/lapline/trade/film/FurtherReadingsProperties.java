@@ -72,13 +72,12 @@ class FurtherReadingsProperties {
   }
 
   @Test
-  void as_they_are_settles_every_second_panel_and_likely_settles_four_in_five() {
-    int even = FurtherReadings.toSettle(51, 3, 8, 0, CLEAR, 100).getAsInt();
+  void so_many_more_as_are_said_to_settle_four_panels_in_five_do_and_one_less_does_not() {
     int likely = FurtherReadings.toSettleLikely(51, 3, 8, 0, CLEAR, 0.8, 1000).getAsInt();
 
-    assertThat(share(51, 3, 8, even, CLEAR)).isBetween(0.45, 0.75);
-    assertThat(likely).isGreaterThan(even);
     assertThat(share(51, 3, 8, likely, CLEAR)).isCloseTo(0.8, within(0.03));
+    assertThat(FurtherReadings.chanceSettled(51, 3, 8, 0, CLEAR, likely)).isGreaterThan(0.8);
+    assertThat(FurtherReadings.chanceSettled(51, 3, 8, 0, CLEAR, likely - 1)).isLessThan(0.8);
   }
 
   @Test
