@@ -130,6 +130,13 @@ class PanelFindingsTest {
   }
 
   @Test
+  void what_the_readings_cannot_show_is_said_before_anything_else() {
+    panel.put("gun-pressure", "120 kPa").putAtPlaces("film-after", 36, 37, 35);
+    assertThat(ids()).startsWith("too-few.blind", "pressure.low");
+    assertThat(panel.score().findings().get(0).doubtful()).isTrue();
+  }
+
+  @Test
   void far_outside_a_cause_of_its_own_is_told() {
     String far =
         "  - {criterion: pressure, side: high, beyond: 100 kPa, cause: Wrong scale., change: Read it.}\n";

@@ -110,6 +110,53 @@ class SprayFitTest {
     assertThat(SprayFit.explain(TASK, Panels.entry(everywhere(0))).findings()).isEmpty();
   }
 
+  /** A reading that fits nothing around it makes no cause; it is to be read again at its place. */
+  @Test
+  void a_stray_reading_is_a_doubt_about_its_own_place() {
+    Map<Integer, Double> film = everywhere(57e-6);
+    film.put(7, 25e-6);
+    List<Finding> findings = SprayFit.explain(TASK, Panels.entry(film)).findings();
+    assertThat(findings).extracting(Finding::id).containsExactly("stray.doubt");
+    PanelOutline.Place seven = PANEL.place(7).orElseThrow();
+    assertThat(findings.get(0).nextPlaces())
+        .containsExactly(new PanelOutline.Point(seven.x(), seven.y()));
+    assertThat(findings.get(0).evidence().get(0).args().get(0).word()).isEqualTo("7");
+    assertThat(findings.get(0).doubtful()).isTrue();
+  }
+
+  /** Every second place thick, in no order that a hand could make. */
+  @Test
+  void film_that_no_hand_makes_is_called_so() {
+    Map<Integer, Double> film = new TreeMap<>();
+    PANEL.places().forEach(p -> film.put(p.number(), 57e-6 + (p.number() % 2 == 0 ? 9e-6 : -9e-6)));
+    List<Finding> findings = SprayFit.explain(TASK, Panels.entry(film)).findings();
+    assertThat(findings).extracting(Finding::id).contains("no-pattern.doubt");
+  }
+
+  @Test
+  void a_cause_says_its_size_its_number_to_change_and_what_it_would_gain() {
+    PanelEntry entry = Panels.entry(Panels.sprayed(Hand.steady(0.07, 0.4).arcing(0.5)), PANEL, 3);
+    Finding arc = SprayFit.explain(TASK, entry).findings().get(0);
+    assertThat(arc.id()).isEqualTo("arcing");
+    // 1 - cos^2.5 of the angle from the wrist at the panel's end, by hand
+    assertThat(arc.estimate().value()).isBetween(0.25, 0.42);
+    assertThat(arc.estimate().standardUncertainty()).isBetween(0.005, 0.06);
+    assertThat(arc.change().args()).hasSize(1);
+    // the same as a distance: by 17 % further away
+    assertThat(arc.change().args().get(0).value()).isBetween(0.12, 0.24);
+    assertThat(arc.evidence()).extracting("key").contains("cause.preview", "cause.fit");
+  }
+
+  @Test
+  void the_film_is_kept_to_be_sprayed_again() {
+    PanelEntry entry = Panels.entry(Panels.sprayed(Hand.steady(0.07, 0.4)), PANEL, 3);
+    var kept = SprayFit.explain(TASK, entry).stroke();
+    double mean =
+        PANEL.places().stream().mapToDouble(p -> kept.at(p.x(), p.y())).average().orElseThrow();
+    assertThat(mean).isBetween(54e-6, 61e-6);
+    assertThat(SprayFit.explain(TASK, Panels.entry(Map.of(1, 57e-6))).stroke()).isNull();
+  }
+
   @Test
   void every_sentence_of_every_cause_is_written() {
     ResourceBundle words = ResourceBundle.getBundle("lapline.messages.cause", Locale.ENGLISH);
