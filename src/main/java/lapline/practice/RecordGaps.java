@@ -6,14 +6,11 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import lapline.practice.Criterion.Judged;
 import lapline.practice.PracticeTask.Field;
 import lapline.practice.quantity.Measured;
-import lapline.practice.quantity.MeasuredPanel;
 
 /**
  * What stands open on a panel's record though part of it was read: one dull place out of fourteen
@@ -21,8 +18,6 @@ import lapline.practice.quantity.MeasuredPanel;
  * for the quantity itself to say. For one thread.
  */
 final class RecordGaps {
-  private static final PanelEntry NOTHING = PanelEntry.of(List.of());
-
   private final PracticeTask task;
   private final PanelEntry entry;
 
@@ -43,7 +38,7 @@ final class RecordGaps {
    * coats for which nothing came out.
    */
   List<Cell> of(Criterion criterion, Measured measured) {
-    List<Field> sources = sources(criterion);
+    List<Field> sources = TargetSources.of(task, criterion);
     List<Cell> required =
         sources.stream().filter(Field::required).flatMap(f -> of(f).stream()).toList();
     boolean settled = !required.isEmpty() || sources.isEmpty() || sources.get(0).required();
@@ -68,15 +63,6 @@ final class RecordGaps {
 
   private Predicate<Integer> wanted(Criterion criterion) {
     return criterion.judged() == Judged.LAST ? coat -> coat == coats : coat -> coat <= coats;
-  }
-
-  /** The fields of the task from which a quantity is taken. */
-  private List<Field> sources(Criterion criterion) {
-    Stream<String> measurands =
-        criterion.measure(new MeasuredPanel(task, NOTHING)) instanceof Measured.Missing missing
-            ? missing.measurands().stream()
-            : Stream.of(criterion.quantity());
-    return measurands.map(task::field).flatMap(Optional::stream).toList();
   }
 
   private List<Cell> open(Field field, Collection<Cell> read, Predicate<Integer> coatWanted) {
