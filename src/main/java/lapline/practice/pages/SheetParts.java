@@ -14,10 +14,13 @@ import lapline.practice.PracticeTask.Field;
 
 /** What stands on a task sheet beside its boxes: head, code, what to do, panel. */
 final class SheetParts {
-  static final double QR = 24;
+  static final double QR = 26;
 
-  /** Phones want blank paper around the squares. */
+  /** Phones want blank paper around the squares, four of them wide. */
   private static final double BLANK = 4;
+
+  /** The same below them, where the line of a heading comes next. */
+  static final double BELOW_QR = 1.4;
 
   /** A line of prose that an eye finds its way back from. */
   private static final double PROSE_LEAST = 52;
@@ -33,7 +36,7 @@ final class SheetParts {
   private static final double CODE_TEXT = 3.4;
 
   /** Room for the code to scan and the one to type. */
-  static final double CODE = QR + 24;
+  static final double CODE = QR + 23;
 
   private final PracticeTask task;
   private final TaskSheet.Head head;

@@ -149,7 +149,7 @@ public final class TaskSheet {
       parts.shortHead(top, which(page, pages));
     }
     parts.code(shapes, paper.width() - MARGIN - SheetParts.QR, MARGIN);
-    return Math.max(top.y(), MARGIN + SheetParts.QR);
+    return Math.max(top.y(), MARGIN + SheetParts.QR + SheetParts.BELOW_QR);
   }
 
   private String which(int page, int pages) {
