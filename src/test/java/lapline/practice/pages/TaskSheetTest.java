@@ -187,7 +187,7 @@ class TaskSheetTest {
     for (Paper paper : Paper.values()) {
       Print print =
           new Print(
-              InventedTask.sprayed(9, 12),
+              InventedTask.sprayed(4, 12),
               id -> Optional.of(InventedTask.measurand(id)),
               paper,
               UnitSystem.METRIC);
