@@ -39,7 +39,7 @@ final class RecordGaps {
    * coats for which nothing came out.
    */
   List<Cell> of(Criterion criterion, Measured measured) {
-    List<Field> sources = sources(criterion);
+    List<Field> sources = TargetSources.of(task, criterion);
     List<Cell> required = new ArrayList<>();
     for (Field source : sources) {
       required.addAll(source.required() ? of(source) : List.of());
@@ -58,15 +58,6 @@ final class RecordGaps {
 
   private IntPredicate wanted(Criterion criterion) {
     return criterion.judged() == Judged.LAST ? coat -> coat == coats : coat -> coat <= coats;
-  }
-
-  /** The fields of the task from which a quantity is taken. */
-  private List<Field> sources(Criterion criterion) {
-    List<Field> fields = new ArrayList<>();
-    for (String measurand : criterion.sources()) {
-      task.field(measurand).ifPresent(fields::add);
-    }
-    return fields;
   }
 
   private List<Cell> open(Field field, Found found, IntPredicate coatWanted) {

@@ -2,6 +2,7 @@ package lapline.pages.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import lapline.pages.drawing.Shape.Align;
 import lapline.pages.drawing.Shape.Words;
 
@@ -10,13 +11,18 @@ public final class SheetColumn {
   /** 8 pt in millimetres, the least: read in a mask, at arm's length. */
   public static final double EIGHT_POINTS = 8 * 25.4 / 72;
 
-  private static final double TEXT = 2.9;
-  private static final double LEADING = 1.25;
+  /** Size of type where the sheet has its usual scale. */
+  public static final double TEXT = 2.9;
+
+  private static final double LEADING = 1.2;
 
   private final double left;
   private final double width;
   private final double scale;
+
+  /** Null for a trial. */
   private final List<Shape> shapes;
+
   private double y;
 
   /**
@@ -30,9 +36,9 @@ public final class SheetColumn {
     this.scale = scale;
   }
 
-  /** The same column on a sheet of its own, to find out how far down something would reach. */
-  public SheetColumn trial() {
-    return new SheetColumn(new ArrayList<>(), left, y, width, scale);
+  /** A column of which nothing is kept, to find out how much height something takes. */
+  public static SheetColumn trial(double width, double scale) {
+    return new SheetColumn(null, 0, 0, width, scale);
   }
 
   public double y() {
@@ -66,14 +72,33 @@ public final class SheetColumn {
   }
 
   public void add(Shape shape) {
-    shapes.add(shape);
+    if (shapes != null) {
+      shapes.add(shape);
+    }
+  }
+
+  /** Shapes that take long to find, which are asked for only where they are kept. */
+  public void add(Supplier<List<Shape>> found) {
+    if (shapes != null) {
+      shapes.addAll(found.get());
+    }
   }
 
   public void heading(String text) {
     y += high(4.4);
-    shapes.add(Words.of(left, y, high(3.3), Align.START, text).strong());
-    shapes.add(Shape.Line.of(left, y + high(1), left + width, y + high(1), Pen.of(Tone.LINE, 0.3)));
+    add(Words.of(left, y, high(3.3), Align.START, text).strong());
+    add(Shape.Line.of(left, y + high(1), left + width, y + high(1), Pen.of(Tone.LINE, 0.3)));
     y += high(1.6);
+  }
+
+  /** A heading under its line instead, so that words may go on beside it; returns where. */
+  public double topic(String text) {
+    double size = high(3.3);
+    y += high(1.6);
+    add(Shape.Line.of(left, y, left + width, y, Pen.of(Tone.LINE, 0.3)));
+    y += high(3.8);
+    add(Words.of(left, y, size, Align.START, text).strong());
+    return left + TypeFace.width(text, size) * TypeFace.BOLD + size;
   }
 
   public void paragraph(String text) {
@@ -89,7 +114,7 @@ public final class SheetColumn {
     double box = high(2.4);
     for (String item : items) {
       double top = y + high(0.9);
-      shapes.add(Shape.Surface.box(left, top, box, box, Fill.NONE, Pen.FINE));
+      add(Shape.Surface.box(left, top, box, box, Fill.NONE, Pen.FINE));
       lines(item, left + box * 1.6, width - box * 1.6, Tone.INK);
     }
   }
@@ -101,8 +126,7 @@ public final class SheetColumn {
       lines(item, left + 3, width - 3, Tone.INK);
       gap(0.5);
     }
-    shapes.add(
-        Shape.Surface.box(left, top, 1.1, y - top + high(0.6), Fill.flat(Tone.WARM), Pen.NONE));
+    add(Shape.Surface.box(left, top, 1.1, y - top + high(0.6), Fill.flat(Tone.WARM), Pen.NONE));
   }
 
   private void lines(String text, double x, double room, Tone tone) {
@@ -110,7 +134,7 @@ public final class SheetColumn {
     List<String> lines = text.isBlank() ? new ArrayList<>() : TypeFace.wrap(text, size, room);
     for (String line : lines) {
       y += size * LEADING;
-      shapes.add(Words.of(x, y, size, Align.START, line).in(tone));
+      add(Words.of(x, y, size, Align.START, line).in(tone));
     }
   }
 

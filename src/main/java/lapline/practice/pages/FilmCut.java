@@ -16,6 +16,7 @@ import lapline.pages.drawing.Tone;
 import lapline.pages.drawing.TypeFace;
 import lapline.practice.FilmField;
 import lapline.trade.measure.Dimension;
+import lapline.trade.measure.Limits;
 
 /**
  * The film along one line across the passes, from the lower edge to the upper: the target band
@@ -101,23 +102,24 @@ final class FilmCut {
     shapes.add(
         Shape.Surface.box(
             LEFT, up(most), ROOM, up(least) - up(most), Fill.flat(Tone.PALE), Pen.NONE));
+    Limits figures = words.figures(film.target(), Dimension.FILM);
     if (film.target().hasLeast()) {
-      shapes.addAll(limit(least));
+      shapes.addAll(limit(least, figures.least()));
     }
     if (film.target().hasMost()) {
-      shapes.addAll(limit(most));
+      shapes.addAll(limit(most, figures.most()));
     }
     return shapes;
   }
 
-  private List<Shape> limit(double value) {
+  private List<Shape> limit(double value, String figure) {
     return List.of(
-        Shape.Line.of(LEFT, up(value), LEFT + ROOM, up(value), Pen.FINE.dash()), figure(value));
+        Shape.Line.of(LEFT, up(value), LEFT + ROOM, up(value), Pen.FINE.dash()),
+        figure(value, figure));
   }
 
-  private Shape figure(double value) {
-    return Words.of(
-        LEFT - 1, up(value) + SIZE * 0.35, SIZE, Align.END, words.figure(value, Dimension.FILM));
+  private Shape figure(double value, String figure) {
+    return Words.of(LEFT - 1, up(value) + SIZE * 0.35, SIZE, Align.END, figure);
   }
 
   private List<Shape> axes() {
@@ -125,7 +127,7 @@ final class FilmCut {
     return List.of(
         Shape.Line.of(LEFT, ground, LEFT + ROOM, ground, Pen.FINE),
         Shape.Line.of(LEFT, TOP, LEFT, ground, Pen.FINE),
-        figure(floor),
+        figure(floor, words.figure(floor, Dimension.FILM)),
         Words.of(
             1,
             TOP - 3,

@@ -1,6 +1,7 @@
 package lapline.practice.pages;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import lapline.pages.drawing.Fill;
@@ -45,13 +46,20 @@ final class PanelPlan {
     scale.panel().features().forEach(f -> room.keepFree(scale.ring(f.corners())));
     List<Shape> outlines = new ArrayList<>();
     List<Shape> names = new ArrayList<>();
-    for (PanelOutline.Feature f : scale.panel().features()) {
+    for (PanelOutline.Feature f : edgesFirst()) {
       List<Point> corners = scale.ring(f.corners());
       outlines.add(outline(f, corners));
       names.add(room.name(f.label(), corners).in(Tone.FAINT).withHalo());
     }
     outlines.addAll(names);
     return outlines;
+  }
+
+  /** An edge has little room beside it, so its name is written before others take it. */
+  private List<PanelOutline.Feature> edgesFirst() {
+    return scale.panel().features().stream()
+        .sorted(Comparator.comparing(f -> !f.kind().equals("edge")))
+        .toList();
   }
 
   /** The same without their names, where something else is written on the panel. */

@@ -104,6 +104,11 @@ public final class PhraseWriter {
     return range.hasMost() ? say("drawing.range.most", limits.most()) : say("drawing.range.open");
   }
 
+  /** The ends of a range as its words have them, for a drawing whose axis says the unit. */
+  public Limits figures(TargetRange range, Dimension dimension) {
+    return Limits.of(range, SpokenUnits.usual(dimension), units).bare();
+  }
+
   private String closed(TargetRange range, Limits limits) {
     if (range.least() == range.most()) {
       return limits.most();

@@ -10,36 +10,43 @@ import lapline.pages.drawing.SheetColumn;
 import lapline.practice.Cell;
 import lapline.practice.Measurand;
 import lapline.practice.PanelCells;
-import lapline.practice.PanelOutline;
 import lapline.practice.PracticeTask;
 import lapline.practice.PracticeTask.Field;
+import lapline.practice.PracticeTask.Section;
 import lapline.practice.Scope;
 
 /** Every box that a task's record has, section by section, by how often the thing is read. */
 final class SheetBoxes {
   private final PracticeTask task;
   private final Function<String, Measurand> measurands;
+  private final SheetTargets targets;
   private final PhraseWriter words;
 
-  SheetBoxes(PracticeTask task, Function<String, Measurand> measurands, PhraseWriter words) {
+  SheetBoxes(
+      PracticeTask task,
+      Function<String, Measurand> measurands,
+      SheetTargets targets,
+      PhraseWriter words) {
     this.task = task;
     this.measurands = measurands;
+    this.targets = targets;
     this.words = words;
   }
 
-  void write(PracticeTask.Section section, SheetColumn sheet) {
-    SheetTable table = new SheetTable(sheet);
-    sheet.heading(section.title());
-    for (List<Field> alike : alike(section.fields())) {
-      fields(alike, sheet, table);
-      sheet.gap(0.8);
-    }
-  }
-
-  /** Whether half the sheet's width is enough: for what is read once, and for a few steps. */
-  boolean isNarrow(PracticeTask.Section section) {
-    return section.fields().stream()
-        .allMatch(f -> scope(f) == Scope.PANEL || scope(f) == Scope.STEP && f.steps().size() <= 3);
+  /** Heading, targets and boxes of a section. */
+  SheetBlock block(Section section) {
+    List<List<Field>> groups = alike(section.fields());
+    double least = groups.stream().mapToDouble(this::least).max().orElse(SheetSingles.LEAST);
+    return SheetBlock.from(
+        least,
+        sheet -> {
+          targets.write(section, sheet);
+          sheet.gap(1);
+          for (List<Field> group : groups) {
+            fields(group, sheet);
+            sheet.gap(0.8);
+          }
+        });
   }
 
   /** What is read equally often shares a table, where the first of them stands. */
@@ -55,84 +62,140 @@ final class SheetBoxes {
   }
 
   private boolean sameTable(Field one, Field other) {
-    return scope(one) == scope(other)
-        && (scope(one) != Scope.STEP || one.steps().equals(other.steps()));
+    return one.scope() == other.scope()
+        && (one.scope() != Scope.STEP || one.steps().equals(other.steps()));
   }
 
-  private Scope scope(Field field) {
-    return measurands.apply(field.measurand()).scope();
+  private double least(List<Field> fields) {
+    return switch (fields.get(0).scope()) {
+      case PANEL -> SheetSingles.LEAST;
+      case STEP -> SheetTable.least(heads("", fields.get(0).steps()));
+      case COAT -> SheetTable.least(coats());
+      case PASS -> SheetTable.least(passes().subList(0, task.passesPerCoat()));
+      case PLACE -> SheetTable.least(numbers(places(fields)));
+      case COAT_PLACE -> SheetTable.least(coatPlaceHeads(places(fields)));
+    };
   }
 
-  private void fields(List<Field> fields, SheetColumn sheet, SheetTable table) {
-    switch (scope(fields.get(0))) {
-      case PANEL -> new SheetSingles(sheet).write(fields.stream().map(this::label).toList());
+  private void fields(List<Field> fields, SheetColumn sheet) {
+    SheetTable table = new SheetTable(sheet);
+    switch (fields.get(0).scope()) {
+      case PANEL -> new SheetSingles(sheet).write(fields.stream().map(this::single).toList());
       case STEP -> {
         List<String> steps = fields.get(0).steps();
-        table.write("", steps, rows(fields, steps.size(), Cell::step));
+        table.write("", heads("", steps), rows(fields, 1, steps.size(), Cell::step));
       }
-      case COAT -> {
-        List<String> coats = numbered("drawing.where.coat", task.coats());
-        table.write("", coats, rows(fields, coats.size(), Cell::coat));
-      }
-      case PASS -> passes(fields, table);
-      case PLACE ->
-          table.write(
-              words.say("practice-sheet.place"),
-              placeNumbers(),
-              fields.stream().map(f -> new SheetTable.Row(label(f), open(f))).toList());
-      case COAT_PLACE ->
-          table.write(words.say("practice-sheet.place"), placeNumbers(), coatPlaces(fields));
+      case COAT -> table.write("", coats(), rows(fields, 1, task.coats(), Cell::coat));
+      case PASS -> table.write("", passes(), passRows(fields));
+      case PLACE -> table.write(place(), numbers(places(fields)), placeRows(fields));
+      case COAT_PLACE -> coatPlaces(fields, table);
     }
   }
 
-  private void passes(List<Field> fields, SheetTable table) {
+  private SheetSingles.Single single(Field field) {
+    return new SheetSingles.Single(label(field), targets.beside(field));
+  }
+
+  private List<SheetTable.Head> coats() {
+    return heads("", numbered("drawing.where.coat", task.coats()));
+  }
+
+  private List<SheetTable.Head> passes() {
     List<String> passes =
         IntStream.rangeClosed(1, task.passesPerCoat()).mapToObj(String::valueOf).toList();
-    List<String> coats =
-        IntStream.rangeClosed(1, task.coats())
-            .mapToObj(coat -> words.say("practice-sheet.coat-passes", coat))
-            .toList();
-    table.grouped(coats, passes, rows(fields, passes.size(), (id, p) -> Cell.pass(id, 1, p)));
+    return numbered("practice-sheet.coat-passes", task.coats()).stream()
+        .flatMap(coat -> heads(coat, passes).stream())
+        .toList();
   }
 
-  private List<SheetTable.Row> coatPlaces(List<Field> fields) {
-    List<SheetTable.Row> rows = new ArrayList<>();
-    for (Field field : fields) {
-      for (int coat = 1; coat <= task.coats(); coat++) {
-        String label = label(field) + ", " + words.say("drawing.where.coat", coat);
-        rows.add(new SheetTable.Row(label, open(field)));
-      }
-    }
-    return rows;
+  private List<SheetTable.Row> passRows(List<Field> fields) {
+    int passes = task.passesPerCoat();
+    return rows(
+        fields,
+        0,
+        task.coats() * passes - 1,
+        (id, i) -> Cell.pass(id, i / passes + 1, i % passes + 1));
+  }
+
+  private List<SheetTable.Row> placeRows(List<Field> fields) {
+    return fields.stream().map(f -> new SheetTable.Row(label(f), open(places(fields), f))).toList();
+  }
+
+  /** The longer of both runs across: a row for each coat, or one for each place. */
+  private void coatPlaces(List<Field> fields, SheetTable table) {
+    List<Integer> places = places(fields);
+    boolean coatsAcross = task.coats() > places.size();
+    table.write(
+        coatsAcross ? "" : place(),
+        coatPlaceHeads(places),
+        coatsAcross ? eachPlace(fields, places) : eachCoat(fields, places));
+  }
+
+  private List<SheetTable.Head> coatPlaceHeads(List<Integer> places) {
+    return task.coats() > places.size() ? coats() : numbers(places);
+  }
+
+  private List<SheetTable.Row> eachPlace(List<Field> fields, List<Integer> places) {
+    return places.stream()
+        .flatMap(
+            place -> {
+              String where = words.say("drawing.where.place", place);
+              BiFunction<String, Integer, Cell> cells = (id, c) -> Cell.coatPlace(id, c, place);
+              return rows(fields, 1, task.coats(), cells).stream().map(r -> r.at(where));
+            })
+        .toList();
+  }
+
+  private List<SheetTable.Row> eachCoat(List<Field> fields, List<Integer> places) {
+    return numbered("drawing.where.coat", task.coats()).stream()
+        .flatMap(
+            coat ->
+                fields.stream().map(f -> new SheetTable.Row(label(f), open(places, f)).at(coat)))
+        .toList();
   }
 
   /** A box for each thing and number that the record has a place for. */
   private List<SheetTable.Row> rows(
-      List<Field> fields, int columns, BiFunction<String, Integer, Cell> numbered) {
+      List<Field> fields, int first, int last, BiFunction<String, Integer, Cell> numbered) {
     return fields.stream()
-        .map(f -> row(f, columns, numbered))
+        .map(f -> row(f, first, last, numbered))
         .filter(SheetTable.Row::isAsked)
         .toList();
   }
 
-  private SheetTable.Row row(Field field, int columns, BiFunction<String, Integer, Cell> numbered) {
+  private SheetTable.Row row(
+      Field field, int first, int last, BiFunction<String, Integer, Cell> numbered) {
     List<Cell> room = PanelCells.of(task, field);
     List<Boolean> open =
-        IntStream.rangeClosed(1, columns)
+        IntStream.rangeClosed(first, last)
             .mapToObj(n -> room.contains(numbered.apply(field.measurand(), n)))
             .toList();
     return new SheetTable.Row(label(field), open);
   }
 
-  private List<String> placeNumbers() {
-    return task.panel().places().stream().map(p -> "" + p.number()).toList();
+  private String place() {
+    return words.say("practice-sheet.place");
   }
 
-  private List<Boolean> open(Field field) {
-    return task.panel().places().stream()
-        .map(PanelOutline.Place::number)
-        .map(PanelCells.places(task, field)::contains)
+  /** The places at which any of these is read. */
+  private List<Integer> places(List<Field> fields) {
+    return fields.stream()
+        .flatMap(f -> PanelCells.places(task, f).stream())
+        .distinct()
+        .sorted()
         .toList();
+  }
+
+  private List<Boolean> open(List<Integer> places, Field field) {
+    return places.stream().map(PanelCells.places(task, field)::contains).toList();
+  }
+
+  private static List<SheetTable.Head> numbers(List<Integer> numbers) {
+    return heads("", numbers.stream().map(String::valueOf).toList());
+  }
+
+  private static List<SheetTable.Head> heads(String group, List<String> texts) {
+    return texts.stream().map(text -> new SheetTable.Head(group, text)).toList();
   }
 
   private List<String> numbered(String key, int count) {

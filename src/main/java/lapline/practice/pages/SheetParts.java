@@ -1,132 +1,146 @@
 package lapline.practice.pages;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.BiConsumer;
 import lapline.pages.drawing.QrCode;
 import lapline.pages.drawing.Shape;
 import lapline.pages.drawing.Shape.Align;
 import lapline.pages.drawing.Shape.Words;
 import lapline.pages.drawing.SheetColumn;
 import lapline.pages.drawing.Tone;
-import lapline.pages.drawing.TypeFace;
 import lapline.practice.PracticeTask;
 import lapline.practice.PracticeTask.Field;
-import lapline.practice.PracticeTask.Section;
 
-/** What stands on a task sheet beside its boxes: head, code, what to do, panel, targets. */
+/** What stands on a task sheet beside its boxes: head, code, what to do, panel. */
 final class SheetParts {
-  static final double QR = 27;
+  static final double QR = 26;
 
-  /** Room for the panel's height, and more of it for each place, up to the highest. */
-  private static final double LOW = 28;
+  /** Phones want blank paper around the squares, four of them wide. */
+  private static final double BLANK = 4;
 
-  private static final double EACH_PLACE = 4;
-  private static final double HIGHEST = 50;
+  /** The same below them, where the line of a heading comes next. */
+  static final double BELOW_QR = 1.4;
 
-  /** How much wider strong words run. */
-  private static final double BOLD = 1.06;
+  /** A line of prose that an eye finds its way back from. */
+  private static final double PROSE_LEAST = 52;
+
+  private static final double PROSE_MOST = 125;
 
   /** Numbers of the places, so that the names of areas, a tenth smaller, are 8 pt. */
   private static final double PLACES = SheetColumn.EIGHT_POINTS / 0.9;
 
+  /** A longer panel is drawn lower. */
+  private static final double WIDEST_PANEL = 120;
+
+  private static final double CODE_TEXT = 3.4;
+
+  /** Room for the code to scan and the one to type. */
+  static final double CODE = QR + 23;
+
   private final PracticeTask task;
   private final TaskSheet.Head head;
   private final PhraseWriter words;
-  private final CriterionWriter criteria;
 
-  SheetParts(PracticeTask task, TaskSheet.Head head, PhraseWriter words, CriterionWriter criteria) {
+  SheetParts(PracticeTask task, TaskSheet.Head head, PhraseWriter words) {
     this.task = task;
     this.head = head;
     this.words = words;
-    this.criteria = criteria;
+  }
+
+  /** Whose panel, what it is for, what is changed this time, and how to read the sheet. */
+  void head(SheetColumn top, String which) {
+    shortHead(top, which);
+    top.quiet(task.purpose());
+    if (!head.changed().isBlank()) {
+      top.paragraph(words.say("practice-sheet.changed", head.changed()));
+    }
+    top.gap(0.6);
+    top.quiet(words.say("practice-sheet.bold") + (needsAny() ? needed() : ""));
   }
 
   /**
+   * The head of a further page.
+   *
    * @param which page this is; empty where there is only one
-   * @param whole with what the panel is for and what is changed this time
    */
-  void head(SheetColumn top, String which, boolean whole) {
-    top.gap(6);
+  void shortHead(SheetColumn top, String which) {
+    top.gap(5.2);
     top.add(Words.of(top.left(), top.y(), top.high(6), Align.START, task.title()).strong());
-    top.gap(2);
+    top.gap(1.6);
     String who = words.say("practice-sheet.who", head.person(), head.day());
     top.paragraph(which.isEmpty() ? who : who + " · " + which);
-    if (whole) {
-      top.gap(0.6);
-      top.quiet(task.purpose());
-    }
-    if (whole && !head.changed().isBlank()) {
-      top.gap(0.6);
-      top.paragraph(words.say("practice-sheet.changed", head.changed()));
-    }
   }
 
+  /** What the dot at a box means, where there is such a box. */
+  private String needed() {
+    return " " + words.say("practice-sheet.needed");
+  }
+
+  private boolean needsAny() {
+    return task.sections().stream().flatMap(s -> s.fields().stream()).anyMatch(Field::required);
+  }
+
+  /** The code to scan, and beside it the one to type. */
   void code(List<Shape> shapes, double x, double y) {
     shapes.add(QrCode.at(head.address(), x, y, QR));
-    shapes.add(Words.of(x + QR / 2, y + QR + 4, 3.6, Align.MIDDLE, head.code()).strong());
+    shapes.add(Words.of(x - BLANK, y + QR, CODE_TEXT, Align.END, head.code()).strong());
   }
 
-  void ready(SheetColumn left) {
-    if (!task.prepare().isEmpty()) {
-      left.heading(words.say("practice-sheet.prepare"));
-      left.ticks(task.prepare());
-    }
-    if (!task.cautions().isEmpty()) {
-      left.heading(words.say("practice-sheet.cautions"));
-      left.cautions(task.cautions());
-    }
+  Optional<SheetBlock> prepare() {
+    return list("practice-sheet.prepare", task.prepare(), SheetColumn::ticks);
   }
 
-  void panel(SheetColumn right) {
-    right.heading(words.say("practice-sheet.panel"));
-    double high = Math.min(HIGHEST, LOW + EACH_PLACE * task.panel().places().size());
+  Optional<SheetBlock> cautions() {
+    return list("practice-sheet.cautions", task.cautions(), SheetColumn::cautions);
+  }
+
+  private Optional<SheetBlock> list(
+      String title, List<String> lines, BiConsumer<SheetColumn, List<String>> write) {
+    SheetBlock block =
+        new SheetBlock(
+            PROSE_LEAST,
+            PROSE_MOST,
+            sheet -> {
+              sheet.topic(words.say(title));
+              sheet.gap(0.5);
+              write.accept(sheet, lines);
+            });
+    return lines.isEmpty() ? Optional.empty() : Optional.of(block);
+  }
+
+  /**
+   * The panel to scale.
+   *
+   * @param high room for it at the sheet's usual scale
+   */
+  SheetBlock panel(double high) {
+    double wide = high * task.panel().width() / task.panel().height();
+    return SheetBlock.from(Math.min(WIDEST_PANEL, wide), sheet -> panel(sheet, high));
+  }
+
+  private void panel(SheetColumn sheet, double high) {
+    sheet.topic(words.say("practice-sheet.panel"));
     PanelScale scale =
         PanelScale.fitting(
-            task.panel(), right.left(), right.y() + 1, right.width(), right.high(high));
+            task.panel(), sheet.left(), sheet.y() + 1.6, sheet.width(), sheet.high(high));
     PanelPlan plan = new PanelPlan(scale, PLACES, words);
-    plan.features().forEach(right::add);
-    plan.edge().forEach(right::add);
-    plan.numbered().forEach(right::add);
-    double below = scale.bottom() + right.high(4);
-    plan.scaleBar(right.left(), below).forEach(right::add);
-    right.add(
+    sheet.add(plan::features);
+    sheet.add(plan::edge);
+    sheet.add(plan::numbered);
+    double below = scale.bottom() + sheet.high(3.6);
+    plan.scaleBar(sheet.left(), below).forEach(sheet::add);
+    sheet.add(
         Words.of(
-                right.left() + right.width(),
-                below + right.text() * 0.35,
-                right.text(),
+                sheet.left() + sheet.width(),
+                below + sheet.text() * 0.35,
+                sheet.text(),
                 Align.END,
                 words.say(
                     "practice-sheet.panel-size",
                     words.spot(task.panel().width()),
                     words.spot(task.panel().height())))
             .in(Tone.FAINT));
-    right.moveTo(below + right.high(1.5));
-  }
-
-  void targets(SheetColumn column) {
-    column.heading(words.say("practice-sheet.targets"));
-    task.criteria().forEach(c -> target(column, c.label(), criteria.target(c)));
-  }
-
-  /** The words wrap before they touch the figures. */
-  private static void target(SheetColumn column, String what, String target) {
-    double size = column.text();
-    double room = column.width() - TypeFace.width(target, size) * BOLD - size;
-    column.gap(0.5);
-    double end = column.left() + column.width();
-    double line = column.y() + size * 1.2;
-    for (String words : TypeFace.wrap(what, size, room)) {
-      column.moveTo(column.y() + size * 1.2);
-      column.add(Words.of(column.left(), column.y(), size, Align.START, words));
-    }
-    column.add(Words.of(end, line, size, Align.END, target).strong());
-  }
-
-  /** What the dot at a box means, where there is such a box. */
-  void needed(List<Section> sections, SheetColumn column) {
-    if (sections.stream().flatMap(s -> s.fields().stream()).anyMatch(Field::required)) {
-      column.gap(0.8);
-      column.quiet(words.say("practice-sheet.needed"));
-      column.gap(1);
-    }
+    sheet.moveTo(below + sheet.high(1.5));
   }
 }

@@ -6,37 +6,42 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import lapline.pages.drawing.Drawing;
 import lapline.pages.drawing.Paper;
 import lapline.pages.drawing.Shape;
 import lapline.pages.drawing.SheetColumn;
 import lapline.practice.Measurand;
 import lapline.practice.PracticeTask;
-import lapline.practice.PracticeTask.Section;
 
 /**
  * What an apprentice takes to the booth: what to prepare, what to beware of, the targets, the panel
  * with its numbered places, a box for every reading, and the code that opens the entry page of this
- * very panel. One page where all of it fits in type of 8 pt; else a page to read, with the boxes
- * for the set-up where they have room, and pages to write on, each with the code and with the panel
- * beside its boxes.
+ * very panel. One page in type of 8 pt and more, as large as it can be; a task that asks for more
+ * than a page holds goes on on another, which has the code once more.
  */
 public final class TaskSheet {
-  private static final double MARGIN = 11;
-  private static final double GUTTER = 6;
-  private static final double BELOW_CODE = MARGIN + SheetParts.QR + 5;
+  private static final double MARGIN = 8.5;
 
-  /** Rows no lower than this part of full height, so that a pencil finds room. */
-  private static final double LOWEST = 0.96;
+  /** Heights for the panel in millimetres, the most generous last. */
+  private static final double[] LARGER_PANELS = {48, 56, 66};
 
-  private static final double HIGHEST = 1.25;
-  private static final double STEP = 0.02;
+  /** The size of rows for which their arrangement is sought. */
+  private static final double TIGHT = 0.94;
+
+  private static final double SMALL_PANEL = 43;
+
+  /** Beside a wider block nothing has room. */
+  private static final double WIDE = 85;
+
+  private static final double MOST_BETWEEN_ROWS = 3;
 
   private final PracticeTask task;
   private final Head head;
   private final PhraseWriter words;
   private final SheetParts parts;
-  private final SheetBoxes boxes;
+  private final List<SheetBlock> before;
+  private final List<SheetBlock> sections;
 
   /**
    * What stands at the head of the sheet.
@@ -47,16 +52,6 @@ public final class TaskSheet {
    */
   public record Head(String person, String day, String code, String address, String changed) {}
 
-  /** What is written on one page: all of it, what is to be read, or boxes to write in. */
-  private enum Kind {
-    WHOLE,
-    READ,
-    WRITE
-  }
-
-  /** A page of the sheet before it is laid out. */
-  private record Plan(Kind kind, List<Section> sections) {}
-
   public TaskSheet(
       PracticeTask task,
       Function<String, Optional<Measurand>> measurands,
@@ -65,148 +60,125 @@ public final class TaskSheet {
     this.task = task;
     this.head = head;
     this.words = words;
-    this.parts = new SheetParts(task, head, words, new CriterionWriter(words, measurands));
-    this.boxes = new SheetBoxes(task, id -> measurands.apply(id).orElseThrow(), words);
+    this.parts = new SheetParts(task, head, words);
+    SheetTargets targets = new SheetTargets(task, new CriterionWriter(words, measurands), words);
+    SheetBoxes boxes =
+        new SheetBoxes(task, id -> measurands.apply(id).orElseThrow(), targets, words);
+    this.before =
+        Stream.of(parts.prepare(), parts.cautions(), targets.others())
+            .flatMap(Optional::stream)
+            .toList();
+    this.sections = task.sections().stream().map(boxes::block).toList();
   }
 
   public String title() {
     return words.say("practice-sheet.title", task.title(), head.person());
   }
 
-  /** The pages, in the order in which they are used. */
+  /** The pages, in the order in which they are used; one where all of it fits. */
   public List<Drawing> on(Paper paper) {
-    List<Plan> plans = plans(paper);
-    return IntStream.rangeClosed(1, plans.size())
-        .mapToObj(page -> drawing(paper, plans.get(page - 1), page, plans.size()))
+    SheetPages pages = pages(paper);
+    return IntStream.range(0, pages.pages().size())
+        .mapToObj(i -> drawing(paper, pages, i))
         .toList();
   }
 
-  private List<Plan> plans(Paper paper) {
-    Plan whole = new Plan(Kind.WHOLE, task.sections());
-    if (fits(paper, whole, 1)) {
-      return List.of(whole);
+  /** With the largest panel that costs nothing, in the order that takes least height. */
+  private SheetPages pages(Paper paper) {
+    SheetRows rows = new SheetRows(TIGHT);
+    SheetPages best = pages(paper, rows, parts.panel(SMALL_PANEL));
+    for (double high : LARGER_PANELS) {
+      SheetPages larger = pages(paper, rows, parts.panel(high));
+      if (!larger.isAsGoodAs(best)) {
+        return best;
+      }
+      best = larger;
     }
-    Plan first = first(paper);
-    List<Plan> plans = new ArrayList<>(List.of(first));
-    int from = first.sections().size();
-    while (from < task.sections().size()) {
-      Plan next = fullest(paper, from);
-      plans.add(next);
-      from += next.sections().size();
+    return best;
+  }
+
+  private SheetPages pages(Paper paper, SheetRows rows, SheetBlock panel) {
+    List<SheetRow> lowest =
+        orders(panel).stream()
+            .map(order -> rows.lowest(order, width(paper)))
+            .min(Comparator.comparingDouble(SheetRows.Lowest::high))
+            .map(SheetRows.Lowest::rows)
+            .orElseThrow();
+    return SheetPages.of(lowest, scale -> room(paper, scale));
+  }
+
+  /** The sections as in the task or the wide ones last, the panel anywhere between them. */
+  private List<List<SheetBlock>> orders(SheetBlock panel) {
+    List<SheetBlock> wideLast = wideLast(sections);
+    return Stream.of(sections, wideLast)
+        .distinct()
+        .flatMap(
+            boxed -> IntStream.rangeClosed(0, boxed.size()).mapToObj(at -> with(panel, boxed, at)))
+        .toList();
+  }
+
+  private List<SheetBlock> with(SheetBlock panel, List<SheetBlock> boxed, int at) {
+    List<SheetBlock> blocks = new ArrayList<>(before);
+    blocks.addAll(boxed.subList(0, at));
+    blocks.add(panel);
+    blocks.addAll(boxed.subList(at, boxed.size()));
+    return blocks;
+  }
+
+  private static List<SheetBlock> wideLast(List<SheetBlock> sections) {
+    List<SheetBlock> ordered = new ArrayList<>(sections);
+    ordered.sort(Comparator.comparing(block -> block.least() > WIDE));
+    return ordered;
+  }
+
+  private static double width(Paper paper) {
+    return paper.width() - 2 * MARGIN;
+  }
+
+  private double room(Paper paper, double scale) {
+    return paper.height() - MARGIN - head(paper, 0, 1, new ArrayList<>(), scale);
+  }
+
+  /** Writes the head of a page with its code; returns where its rows begin. */
+  private double head(Paper paper, int page, int pages, List<Shape> shapes, double scale) {
+    double wide = width(paper) - SheetParts.CODE;
+    SheetColumn top = new SheetColumn(shapes, MARGIN, MARGIN, wide, scale);
+    if (page == 0) {
+      parts.head(top, which(page, pages));
+    } else {
+      parts.shortHead(top, which(page, pages));
     }
-    return plans;
-  }
-
-  /** The page to read, with as many of the boxes as make both pages easiest to read. */
-  private Plan first(Paper paper) {
-    int all = task.sections().size();
-    return IntStream.range(0, all)
-        .mapToObj(sections -> plan(Kind.READ, 0, sections))
-        .filter(read -> fits(paper, read, LOWEST))
-        .max(
-            Comparator.comparing(
-                read ->
-                    Math.min(
-                        scale(paper, read),
-                        scale(paper, plan(Kind.WRITE, read.sections().size(), all)))))
-        .orElse(plan(Kind.READ, 0, 0));
-  }
-
-  /** As many of the sections as a page to write on has room for, one at the least. */
-  private Plan fullest(Paper paper, int from) {
-    int to = task.sections().size();
-    while (to > from + 1 && !fits(paper, plan(Kind.WRITE, from, to), LOWEST)) {
-      to--;
-    }
-    return plan(Kind.WRITE, from, to);
-  }
-
-  private Plan plan(Kind kind, int from, int to) {
-    return new Plan(kind, task.sections().subList(from, to));
-  }
-
-  private boolean fits(Paper paper, Plan plan, double scale) {
-    return lay(paper, plan, "", scale, new ArrayList<>()) <= paper.height() - MARGIN;
-  }
-
-  /** The largest at which everything fits; less than the lowest where nothing does. */
-  private double scale(Paper paper, Plan plan) {
-    double scale = HIGHEST;
-    while (scale > LOWEST && !fits(paper, plan, scale)) {
-      scale -= STEP;
-    }
-    return scale;
-  }
-
-  private Drawing drawing(Paper paper, Plan plan, int page, int pages) {
-    String which = pages == 1 ? "" : words.say("practice-sheet.page", page, pages);
-    List<Shape> shapes = new ArrayList<>();
     parts.code(shapes, paper.width() - MARGIN - SheetParts.QR, MARGIN);
-    lay(paper, plan, which, Math.max(LOWEST, scale(paper, plan)), shapes);
+    return Math.max(top.y(), MARGIN + SheetParts.QR + SheetParts.BELOW_QR);
+  }
+
+  private String which(int page, int pages) {
+    return pages == 1 ? "" : words.say("practice-sheet.page", page + 1, pages);
+  }
+
+  private Drawing drawing(Paper paper, SheetPages sheet, int page) {
+    int count = sheet.pages().size();
+    List<Shape> shapes = new ArrayList<>();
+    double top = head(paper, page, count, shapes, sheet.scale());
+    rows(paper, sheet, page, new SheetColumn(shapes, MARGIN, top, width(paper), sheet.scale()));
     return new Drawing(
-        "task-sheet-" + page,
+        "task-sheet-" + (page + 1),
         paper.width(),
         paper.height(),
-        pages == 1 ? title() : title() + ", " + which,
-        words.say("practice-sheet.description." + plan.kind(), head.code()),
+        count == 1 ? title() : title() + ", " + which(page, count),
+        words.say("practice-sheet.description", head.code()),
         shapes);
   }
 
-  /** Writes one page but for its code and returns how far down it reaches. */
-  private double lay(Paper paper, Plan plan, String which, double scale, List<Shape> shapes) {
-    double width = paper.width() - 2 * MARGIN;
-    double half = (width - GUTTER) / 2;
-    SheetColumn top =
-        new SheetColumn(shapes, MARGIN, MARGIN, width - SheetParts.QR - GUTTER, scale);
-    parts.head(top, which, plan.kind() != Kind.WRITE);
-    SheetColumn left = top.beside(MARGIN, top.y(), half);
-    SheetColumn right = top.beside(MARGIN + half + GUTTER, Math.max(top.y(), BELOW_CODE), half);
-    above(plan, left, right);
-    int beside = besideEachOther(plan.sections(), left, right);
-    SheetColumn rest = top.beside(MARGIN, Math.max(left.y(), right.y()), width);
-    plan.sections().stream().skip(beside).forEach(s -> boxes.write(s, rest));
-    return rest.y();
-  }
-
-  /** What is to be read before the boxes. */
-  private void above(Plan plan, SheetColumn left, SheetColumn right) {
-    switch (plan.kind()) {
-      case WHOLE -> {
-        parts.ready(left);
-        parts.panel(right);
-        SheetColumn column = shorter(left, right);
-        parts.targets(column);
-        parts.needed(plan.sections(), column);
-      }
-      case READ -> {
-        parts.ready(left);
-        parts.targets(right);
-        parts.needed(plan.sections(), right);
-      }
-      case WRITE -> {
-        parts.needed(plan.sections(), left);
-        parts.panel(right);
-      }
+  /** What height is left over is shared out between the rows. */
+  private static void rows(Paper paper, SheetPages sheet, int page, SheetColumn column) {
+    List<SheetRow> rows = sheet.pages().get(page);
+    double used = rows.stream().mapToDouble(r -> r.high(sheet.scale())).sum();
+    double spare = paper.height() - MARGIN - column.y() - used;
+    double between = Math.max(0, Math.min(MOST_BETWEEN_ROWS, spare / rows.size()));
+    for (SheetRow row : rows) {
+      row.write(column);
+      column.moveTo(column.y() + between);
     }
-  }
-
-  private static SheetColumn shorter(SheetColumn left, SheetColumn right) {
-    return left.y() <= right.y() ? left : right;
-  }
-
-  /** The first sections fill up the shorter column; returns how many found room there. */
-  private int besideEachOther(List<Section> sections, SheetColumn left, SheetColumn right) {
-    int written = 0;
-    for (Section section : sections) {
-      SheetColumn column = shorter(left, right);
-      SheetColumn trial = column.trial();
-      boxes.write(section, trial);
-      if (!boxes.isNarrow(section) || trial.y() > Math.max(left.y(), right.y())) {
-        return written;
-      }
-      boxes.write(section, column);
-      written++;
-    }
-    return written;
   }
 }

@@ -46,6 +46,15 @@ public record Limits(String least, String most) {
     return same ? least.substring(0, unit) : least;
   }
 
+  /** The figures alone, for a drawing whose axis says the unit; not for times of two parts. */
+  public Limits bare() {
+    return new Limits(figures(least), figures(most));
+  }
+
+  private static String figures(String limit) {
+    return limit.substring(0, limit.length() - unitOf(limit).length());
+  }
+
   private static String unitOf(String limit) {
     int unit = limit.indexOf(QuantityWriter.SPACE);
     return unit < 0 ? "" : limit.substring(unit);

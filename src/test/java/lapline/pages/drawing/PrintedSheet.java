@@ -38,6 +38,7 @@ public record PrintedSheet(
     String text,
     double smallest,
     List<BufferedImage> looks) {
+  private static final int DOTS_PER_INCH = 150;
 
   public static PrintedSheet of(byte[] pdf) throws IOException {
     try (PDDocument document = Loader.loadPDF(pdf)) {
@@ -67,7 +68,7 @@ public record PrintedSheet(
   private static List<BufferedImage> looks(PDDocument document) throws IOException {
     List<BufferedImage> looks = new ArrayList<>();
     for (int page = 0; page < document.getNumberOfPages(); page++) {
-      looks.add(new PDFRenderer(document).renderImageWithDPI(page, 150));
+      looks.add(new PDFRenderer(document).renderImageWithDPI(page, DOTS_PER_INCH));
     }
     return looks;
   }
@@ -106,11 +107,15 @@ public record PrintedSheet(
 
   /** Whether nothing is printed on the outer seven millimetres of any page. */
   public boolean hasBlankRim() {
-    return looks.stream().allMatch(PrintedSheet::hasBlankRim);
+    return hasBlankRim(7);
   }
 
-  private static boolean hasBlankRim(BufferedImage look) {
-    int rim = 42;
+  public boolean hasBlankRim(double millimetres) {
+    return looks.stream().allMatch(look -> hasBlankRim(look, millimetres));
+  }
+
+  private static boolean hasBlankRim(BufferedImage look, double millimetres) {
+    int rim = (int) (millimetres * DOTS_PER_INCH / 25.4);
     for (int y = 0; y < look.getHeight(); y++) {
       for (int x = 0; x < look.getWidth(); x++) {
         boolean onRim =

@@ -5,11 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import lapline.pages.Messages;
 import lapline.pages.drawing.Fill;
 import lapline.pages.drawing.Shape;
 import lapline.pages.drawing.SheetColumn;
 import lapline.practice.Cell;
+import lapline.practice.Measurand;
 import lapline.practice.Measurands;
 import lapline.practice.PanelCells;
 import lapline.practice.PracticeTask;
@@ -96,8 +99,10 @@ class EntryFormTest {
     List<Shape> shapes = new ArrayList<>();
     PhraseWriter words = new PhraseWriter(new Messages(), UnitSystem.METRIC);
     SheetColumn sheet = new SheetColumn(shapes, 0, 0, 190, 1);
-    SheetBoxes boxes = new SheetBoxes(task, InventedTask::measurand, words);
-    task.sections().forEach(section -> boxes.write(section, sheet));
+    Function<String, Optional<Measurand>> known = id -> Optional.of(InventedTask.measurand(id));
+    SheetTargets targets = new SheetTargets(task, new CriterionWriter(words, known), words);
+    SheetBoxes boxes = new SheetBoxes(task, InventedTask::measurand, targets, words);
+    task.sections().forEach(section -> boxes.block(section).write(sheet));
     assertThat(shapes)
         .filteredOn(s -> s instanceof Shape.Surface box && box.fill() == Fill.NONE)
         .hasSize(room.size());

@@ -16,6 +16,10 @@ final class InventedTask {
   private InventedTask() {}
 
   static PracticeTask full() {
+    return sprayed(2, 8);
+  }
+
+  static PracticeTask sprayed(int coats, int passesPerCoat) {
     return new PracticeTask(
         "clear/two-coats",
         "clear",
@@ -24,9 +28,9 @@ final class InventedTask {
         "clear",
         "Lay two even coats of clear with the same spacing, distance and speed from edge to edge.",
         panel(),
-        2,
-        2,
-        8,
+        coats,
+        coats,
+        passesPerCoat,
         List.of(
             "Panel keyed, cleaned and tacked.",
             "Gun clean, the tip for clear fitted, pressure set with the trigger pulled.",

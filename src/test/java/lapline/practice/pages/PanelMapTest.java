@@ -75,7 +75,7 @@ class PanelMapTest {
         .isEqualTo("thin along the lower edge, 12 µm under (8 % of the panel)");
   }
 
-  private static FilmField rising(double least, double most) {
+  static FilmField rising(double least, double most) {
     int columns = 60;
     int rows = 4;
     List<Double> film = new ArrayList<>();

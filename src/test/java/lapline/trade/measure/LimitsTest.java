@@ -48,6 +48,19 @@ class LimitsTest {
     assertThat(most(2.5)).isEqualTo("8 ft");
   }
 
+  @Test
+  void bare_ends_are_the_same_figures_without_the_unit() {
+    SpokenUnits film = SpokenUnits.usual(Dimension.FILM);
+    TargetRange clear = new TargetRange(50e-6, 65e-6);
+    assertThat(Limits.of(clear, film, UnitSystem.US).bare()).isEqualTo(new Limits("1.97", "2.55"));
+    assertThat(Limits.of(TargetRange.atLeast(50e-6), film, UnitSystem.METRIC).bare())
+        .isEqualTo(new Limits("50", ""));
+    assertThat(
+            Limits.of(new TargetRange(2, 3), SpokenUnits.usual(Dimension.NUMBER), UnitSystem.METRIC)
+                .bare())
+        .isEqualTo(new Limits("2", "3"));
+  }
+
   private static String most(double metres) {
     return Limits.of(TargetRange.atMost(metres), LENGTH, UnitSystem.US)
         .most()
