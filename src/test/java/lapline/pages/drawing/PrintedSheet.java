@@ -40,6 +40,11 @@ public record PrintedSheet(
     List<BufferedImage> looks) {
   private static final int DOTS_PER_INCH = 150;
 
+  /** A phone looks at many frames; a reader that gives up at the first one is none. */
+  private static final Map<DecodeHintType, Object> LONGER_LOOK =
+      Map.of(DecodeHintType.TRY_HARDER, true);
+
+
   public static PrintedSheet of(byte[] pdf) throws IOException {
     try (PDDocument document = Loader.loadPDF(pdf)) {
       return new PrintedSheet(
@@ -87,7 +92,7 @@ public record PrintedSheet(
   public List<String> allCodes() throws ReaderException {
     return Stream.of(
             new GenericMultipleBarcodeReader(new QRCodeReader())
-                .decodeMultiple(bits(looks.get(0)), Map.of(DecodeHintType.TRY_HARDER, true)))
+                .decodeMultiple(bits(looks.get(0)), LONGER_LOOK))
         .map(Result::getText)
         .sorted()
         .toList();
@@ -99,7 +104,7 @@ public record PrintedSheet(
 
   private static String decoded(BufferedImage look) {
     try {
-      return new QRCodeReader().decode(bits(look)).getText();
+      return new QRCodeReader().decode(bits(look), LONGER_LOOK).getText();
     } catch (ReaderException e) {
       return "no code can be read";
     }
