@@ -17,7 +17,10 @@ import lapline.trade.stroke.StrokeReading.Found;
  * @param scatter root mean square of the readings about the film
  * @param strays numbers of the readings, from 0, that no hand explains
  * @param film at each reading as all this has it
+ * @param suspected where no fault is sure, the one that is likely all the same; left out without
+ *     one
  */
+@JsonInclude(JsonInclude.Include.NON_NULL)
 public record StrokeText(
     Interval meanFilm,
     Interval overlap,
@@ -26,7 +29,8 @@ public record StrokeText(
     double fits,
     boolean fitsNothingKnown,
     double scatter,
-    double[] film) {
+    double[] film,
+    Suspected suspected) {
   private static final double COVERS_95 = 1.96;
 
   /** A value with the ends of an interval that holds 95 % of the probability. */
@@ -51,6 +55,10 @@ public record StrokeText(
       List<Rival> rivals,
       List<Place> nextPlaces) {}
 
+  /** Likely and not sure, and where further readings would settle it. */
+  public record Suspected(
+      String fault, double probability, boolean oneReading, List<Place> nextPlaces) {}
+
   /** What else it could be. */
   public record Rival(String fault, double probability) {}
 
@@ -64,7 +72,16 @@ public record StrokeText(
         reading.fits(),
         reading.fits() < StrokeReading.FITS_NOTHING,
         reading.scatter(),
-        reading.film().at(places));
+        reading.film().at(places),
+        reading.suspected().map(StrokeText::suspected).orElse(null));
+  }
+
+  private static Suspected suspected(StrokeReading.Suspected s) {
+    return new Suspected(name(s.fault()), s.probability(), s.oneReading(), places(s.next()));
+  }
+
+  private static List<Place> places(List<Spot> spots) {
+    return spots.stream().map(s -> new Place(s.x(), s.y())).toList();
   }
 
   private static Finding finding(Found found) {
@@ -75,7 +92,7 @@ public record StrokeText(
         Interval.of(found.value()),
         Interval.of(found.film()),
         found.rivals().stream().map(r -> new Rival(name(r.fault()), r.probability())).toList(),
-        found.next().stream().map(s -> new Place(s.x(), s.y())).toList());
+        places(found.next()));
   }
 
   private static String name(Enum<?> one) {

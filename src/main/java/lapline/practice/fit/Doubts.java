@@ -17,6 +17,7 @@ import lapline.trade.measure.Dimension;
 import lapline.trade.stroke.Spot;
 import lapline.trade.stroke.StripesSeen;
 import lapline.trade.stroke.StrokeReading;
+import lapline.trade.stroke.StrokeReading.Suspected;
 
 /** What the readings of a panel leave open: single ones that stray, and film that no hand makes. */
 final class Doubts {
@@ -82,11 +83,33 @@ final class Doubts {
 
   List<Finding> findings() {
     List<Finding> findings = new ArrayList<>();
+    reading.suspected().map(Doubts::suspected).ifPresent(findings::add);
     strays().ifPresent(findings::add);
     if (reading.faults().isEmpty() && reading.fits() < StrokeReading.FITS_NOTHING) {
       findings.add(doubt("no-pattern", 1 - reading.fits(), List.of(), List.of()));
     }
     return findings;
+  }
+
+  /** A fault that is likely and not sure: where to read before anything is changed. */
+  private static Finding suspected(Suspected s) {
+    Cause cause = Cause.of(s.fault());
+    return new Finding(
+        cause.id() + Finding.DOUBT,
+        s.probability(),
+        message(cause.key() + ".suspected"),
+        List.of(
+            message(
+                s.oneReading() ? "cause.suspected.one" : "cause.suspected.weak",
+                quantity(s.probability(), Dimension.SHARE)),
+            message(
+                StrokeWords.FIT,
+                quantity(s.without(), Dimension.FILM),
+                quantity(s.with(), Dimension.FILM))),
+        List.of(),
+        message("cause.suspected.change"),
+        null,
+        s.next().stream().map(p -> new Point(p.x(), p.y())).toList());
   }
 
   private Optional<Finding> strays() {

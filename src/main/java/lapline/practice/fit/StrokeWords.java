@@ -25,6 +25,8 @@ import lapline.trade.stroke.WrittenPasses;
 
 /** Puts what the film says about the stroke into words, each with its number. */
 final class StrokeWords {
+  static final String FIT = "cause.fit";
+
   /** A smaller gain, as a share of the panel, is no argument. */
   private static final double WORTH_SAYING = 0.05;
 
@@ -136,7 +138,7 @@ final class StrokeWords {
     preview(found).ifPresent(evidence::add);
     evidence.add(
         message(
-            "cause.fit",
+            FIT,
             quantity(found.without(), Dimension.FILM),
             quantity(reading.scatter(), Dimension.FILM)));
     if (undecided) {

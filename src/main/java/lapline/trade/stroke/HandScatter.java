@@ -53,12 +53,12 @@ final class HandScatter {
       double sum = 0;
       for (int k = count - 1; k > middle; k--) {
         sum += byHeight[first + k];
-        into[first + k] = coat.each() * sum;
+        into[first + k] = coat.each().get(k - 1) * sum;
       }
       sum = 0;
       for (int k = 0; k < middle; k++) {
         sum += byHeight[first + k];
-        into[first + k] = coat.each() * sum;
+        into[first + k] = coat.each().get(k) * sum;
       }
       first += count;
     }

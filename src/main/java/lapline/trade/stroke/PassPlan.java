@@ -2,6 +2,7 @@ package lapline.trade.stroke;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import lapline.trade.measure.Estimate;
 import lapline.trade.measure.MeasureException;
@@ -34,14 +35,14 @@ public record PassPlan(
    * The passes of one coat.
    *
    * @param centrelines from below upwards, metres, 2 or more
-   * @param each standard uncertainty of each step between them: of the writing down, or of the hand
-   *     where only the intended step is known; metres, more than 0
+   * @param each standard uncertainty of each step between them, one fewer than centrelines: of the
+   *     writing down, or of the hand where only the intended step is known; metres, more than 0
    * @param all standard uncertainty that all steps have in common, as a share of them, more than 0,
    *     at most {@link #MOST_UNSURE}: stripes of other steps can look alike, and no search over
    *     them is made
    * @param shift standard uncertainty of where the coat as a whole lies, metres, more than 0
    */
-  public record Coat(List<Double> centrelines, double each, double all, double shift) {
+  public record Coat(List<Double> centrelines, List<Double> each, double all, double shift) {
     /** As of a hand that meant a step and kept to it more or less. */
     public static final double MOST_UNSURE = 0.1;
 
@@ -56,10 +57,17 @@ public record PassPlan(
       for (int i = 1; i < centrelines.size(); i++) {
         Valid.positive("step", centrelines.get(i) - centrelines.get(i - 1));
       }
-      Valid.positive("each", each);
+      each = List.copyOf(each);
+      Valid.between("each", each.size(), centrelines.size() - 1, centrelines.size() - 1);
+      each.forEach(e -> Valid.positive("each", e));
       Valid.positive("all", all);
       Valid.between("all", all, 0, MOST_UNSURE);
       Valid.positive("shift", shift);
+    }
+
+    /** With every step known as well as every other. */
+    public Coat(List<Double> centrelines, double each, double all, double shift) {
+      this(centrelines, Collections.nCopies(Math.max(0, centrelines.size() - 1), each), all, shift);
     }
 
     /**
@@ -94,7 +102,7 @@ public record PassPlan(
       for (int i = 0; i < centrelines.size(); i++) {
         even.add(centrelines.get(0) + i * meanStep());
       }
-      return new Coat(even, Math.max(each, STEADY), all, shift);
+      return new Coat(even, each.stream().map(e -> Math.max(e, STEADY)).toList(), all, shift);
     }
 
     double meanStep() {

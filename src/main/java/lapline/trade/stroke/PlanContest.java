@@ -41,17 +41,16 @@ final class PlanContest {
 
   PlanContest(StrokeRecord record, List<FilmAt> readings) {
     this.record = record;
-    List<PassPlan> plans = record.plans();
-    this.first = new StrokeContest(record, plans.get(0), readings, List.of());
-    if (plans.size() == 1 || leavesNothing(first)) {
+    this.first = new StrokeContest(record, record.plan(0), readings, List.of());
+    if (record.plans() == 1 || leavesNothing(first)) {
       this.leader = first;
       this.leading = 0;
-      weighed.add(new Weighed(plans.get(0), first.fit(), 1));
+      weighed.add(new Weighed(record.plan(0), first.fit(), 1));
       return;
     }
     List<Integer> close = closest(readings);
     int rival = close.stream().max(Comparator.comparingDouble(k -> log(first, k))).orElseThrow();
-    StrokeContest second = new StrokeContest(record, plans.get(rival), readings, first.strays());
+    StrokeContest second = new StrokeContest(record, record.plan(rival), readings, first.strays());
     boolean firstLeads = log(first, 0) >= log(second, rival);
     this.leader = firstLeads ? first : second;
     this.leading = firstLeads ? 0 : rival;
@@ -67,7 +66,7 @@ final class PlanContest {
 
   /** ln of the weight of what a contest found, with the passes as in the plan of this number. */
   private double log(StrokeContest contest, int plan) {
-    return contest.logWeight(record.plans().get(plan)) + record.logPrior(plan);
+    return contest.logWeight(record.plan(plan)) + record.logPrior(plan);
   }
 
   /**
@@ -85,9 +84,9 @@ final class PlanContest {
         level.add(new FilmAt(r.x(), r.y(), factor * r.film(), r.uncertainty()));
       }
     }
-    return IntStream.range(1, record.plans().size())
+    return IntStream.range(1, record.plans())
         .boxed()
-        .sorted(Comparator.comparingDouble(k -> FirstGuess.badness(record.plans().get(k), level)))
+        .sorted(Comparator.comparingDouble(k -> FirstGuess.badness(record.plan(k), level)))
         .limit(CLOSEST)
         .toList();
   }
@@ -106,8 +105,8 @@ final class PlanContest {
     for (int i = 0; i < logs.length; i++) {
       int k = plans.get(i);
       StrokeContest own = k == 0 ? first : k == rival ? second : leader;
-      StrokeFit fit = own.searched(record.plans().get(k));
-      weighed.add(new Weighed(record.plans().get(k), fit, Math.exp(logs[i] - most) / whole));
+      StrokeFit fit = own.searched(record.plan(k));
+      weighed.add(new Weighed(record.plan(k), fit, Math.exp(logs[i] - most) / whole));
     }
   }
 

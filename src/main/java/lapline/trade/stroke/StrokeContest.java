@@ -1,9 +1,6 @@
 package lapline.trade.stroke;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,8 +12,7 @@ import java.util.Optional;
  * them, so that it takes more than one reading to make a fault.
  *
  * <p>One after the other comes in while 'nothing further' keeps less than {@link #CHANCE} of the
- * weight; then each is judged again with the others in. Linear departures are weighed without being
- * fitted, to first order about the fit; a heeled gun, which also moves every pass, is fitted.
+ * weight; then each is judged again with the others in.
  */
 final class StrokeContest {
   /**
@@ -30,39 +26,31 @@ final class StrokeContest {
    */
   static final double MATERIAL = 0.08;
 
-  /** How far off a stray reading is, as a share of the mean film. */
-  private static final double STRAY_USUAL = 0.5;
+  /** What is not more likely than all else together is not even suspected. */
+  private static final double SUSPECTED = 0.5;
 
   private static final double STRAY_SURE = 0.5;
   private static final int READINGS_A_STRAY = 8;
   private static final int MOST_FAULTS = 3;
 
-  /**
-   * A departure whose likeliest value lies further beyond its bounds than this is not what
-   * happened.
-   */
-  private static final double BEYOND_BOUNDS = 1.5;
-
-  /** Where a fan that leans as far as this cannot be seen, none is looked for. */
-  private static final double MOST_LEAN = 0.8;
-
-  private final StrokeRecord record;
   private final PassPlan plan;
   private final PanelFits fits;
   private final Forms forms;
+  private final Rounds rounds;
   private final List<Departure> in = new ArrayList<>();
   private final Map<PassPlan, StrokeFit> along = new HashMap<>();
   private StrokeFit fit;
+  private Round last;
 
   /**
    * @param plan one of the record's
    * @param strays readings that are set aside from the start
    */
   StrokeContest(StrokeRecord record, PassPlan plan, List<FilmAt> readings, List<Integer> strays) {
-    this.record = record;
     this.plan = plan;
     this.fits = new PanelFits(plan, readings);
     this.forms = new Forms(plan);
+    this.rounds = new Rounds(record, plan, fits, forms);
     strays.forEach(fits::setAside);
     run();
   }
@@ -70,7 +58,7 @@ final class StrokeContest {
   private void run() {
     fit = fits.searched(in);
     int mostStrays = Math.max(1, fits.readings().size() / READINGS_A_STRAY);
-    for (Round next = round(fit); ; next = round(fit)) {
+    for (Round next = rounds.beside(fit); ; next = rounds.beside(fit)) {
       if (next.strayWeight() > STRAY_SURE && fits.strays().size() < mostStrays) {
         fits.setAside(next.stray());
         fit = fits.again(fit);
@@ -79,6 +67,7 @@ final class StrokeContest {
         fit = fits.with(fit, one);
         in.add(one);
       } else {
+        last = next;
         return;
       }
     }
@@ -149,12 +138,43 @@ final class StrokeContest {
     Map<Departure, Round> verdicts = new LinkedHashMap<>();
     for (Departure one : in) {
       StrokeFit without = fits.searched(others(one));
-      Round again = round(without);
+      Round again = rounds.beside(without);
       if (convinces(again) && !restsOnOneReading(without)) {
         verdicts.put(one, again);
       }
     }
     return verdicts;
+  }
+
+  /**
+   * What is likely and not sure: a fault that came in and then rested on one reading or was no
+   * longer convincing with the others in, else the one that led when none came in any more. Empty
+   * where 'nothing further' is as likely.
+   */
+  Optional<Suspicion> suspicion() {
+    Map<Departure, Round> sure = verdicts();
+    return in.stream()
+        .filter(one -> !sure.containsKey(one))
+        .findFirst()
+        .map(this::dropped)
+        .or(this::leading)
+        .filter(s -> s.probability() >= SUSPECTED);
+  }
+
+  private Suspicion dropped(Departure one) {
+    StrokeFit without = fits.searched(others(one));
+    Round again = rounds.beside(without);
+    double probability = again.leader().map(again::weight).orElse(0.0);
+    Fault fault = forms.fault(one, fit.parameters()[fit.model().first() + in.indexOf(one)]);
+    return new Suspicion(fault, probability, restsOnOneReading(without), fit, without);
+  }
+
+  private Optional<Suspicion> leading() {
+    return last.leader()
+        .map(
+            l ->
+                new Suspicion(
+                    l.fault(), last.weight(l), false, fits.with(fit, l.departure()), fit));
   }
 
   /** How far the readings lie off their mean, root mean square, metres. */
@@ -168,7 +188,12 @@ final class StrokeContest {
 
   /** How far the readings lie off the film, root mean square, metres. */
   double scatter() {
-    return fits.scatter(fit);
+    return scatter(fit);
+  }
+
+  /** The same for another fit of these readings. */
+  double scatter(StrokeFit other) {
+    return fits.scatter(other);
   }
 
   /** The same without this departure. */
@@ -204,101 +229,5 @@ final class StrokeContest {
       most = Math.max(most, gain);
     }
     return all - most < Math.log(Fault.DEPARTURES / CHANCE);
-  }
-
-  private Round round(StrokeFit without) {
-    Map<Fault, Claim> best = new EnumMap<>(Fault.class);
-    claims(without).forEach((fault, claims) -> best.put(fault, averaged(fault, claims)));
-    int count = fits.readings().size();
-    int stray = -1;
-    double most = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < count; i++) {
-      if (!fits.strays().contains(i)) {
-        double[] one = new double[count];
-        one[i] = 1;
-        double[] white = without.scatter().whitened(one);
-        double evidence = Gain.of(without, white, STRAY_USUAL * fits.mean()).inBulk();
-        if (evidence > most) {
-          most = evidence;
-          stray = i;
-        }
-      }
-    }
-    return new Round(best, stray, most);
-  }
-
-  /** The best form, with the mean of the evidence over all forms, possible here or not. */
-  private Claim averaged(Fault fault, List<Claim> claims) {
-    Claim best = claims.stream().max(Comparator.comparingDouble(Claim::evidence)).orElseThrow();
-    double sum = claims.stream().mapToDouble(c -> Math.exp(c.evidence() - best.evidence())).sum();
-    return best.with(best.evidence() + Math.log(sum / forms.of(fault)));
-  }
-
-  private Map<Fault, List<Claim>> claims(StrokeFit without) {
-    List<Departure> rest = forms.beside(without.model().departures());
-    double[][] columns = slopes(without, rest);
-    Map<Fault, List<Claim>> claims = new EnumMap<>(Fault.class);
-    for (int i = 0; i < rest.size(); i++) {
-      (rest.get(i) instanceof Departure.Tilt
-              ? tilt(without)
-              : linear(without, rest.get(i), columns[i]))
-          .ifPresent(c -> claims.computeIfAbsent(c.fault(), f -> new ArrayList<>()).add(c));
-    }
-    return claims;
-  }
-
-  private Optional<Claim> linear(StrokeFit without, Departure departure, double[] column) {
-    Gain gain = Gain.of(without, without.scatter().whitened(column), departure.usual());
-    double value = gain.value();
-    double told =
-        departure instanceof Departure.Arc ? record.forArc(possible(departure, value)) : 0;
-    boolean possible =
-        value > departure.least()
-            && value < BEYOND_BOUNDS * departure.most()
-            && Math.abs(value) * PanelFits.spread(column) >= MATERIAL * fits.mean();
-    return possible
-        ? Optional.of(
-            new Claim(forms.fault(departure, value), departure, value, gain.evidence() + told))
-        : Optional.empty();
-  }
-
-  private static double possible(Departure departure, double value) {
-    return Math.max(departure.least(), Math.min(departure.most(), value));
-  }
-
-  /** Leaves less than chance does, so that nothing is gained by a slow search. */
-  private boolean isWell(StrokeFit without) {
-    return StrokeReading.fits(without, strays().size()) > 0.5;
-  }
-
-  private Optional<Claim> tilt(StrokeFit without) {
-    double least = MATERIAL * fits.mean();
-    if (isWell(without) || fits.seenOfLean(without, MOST_LEAN) < least) {
-      return Optional.empty();
-    }
-    Departure tilt = new Departure.Tilt();
-    StrokeFit with = fits.with(without, tilt);
-    double[] p = with.parameters();
-    double evidence = with.logEvidence() - without.logEvidence();
-    return fits.seenOfLast(with.model(), p) < least
-        ? Optional.empty()
-        : Optional.of(new Claim(Fault.TILT, tilt, p[p.length - 1], evidence));
-  }
-
-  /** Slopes of the film by each departure that is not in, at the places. */
-  private double[][] slopes(StrokeFit without, List<Departure> rest) {
-    List<Departure> both = new ArrayList<>(without.model().departures());
-    both.addAll(rest);
-    StrokeModel wide = new StrokeModel(plan, both);
-    StrokeModel.At at = wide.at(Arrays.copyOf(without.parameters(), wide.parameters()));
-    int first = without.model().parameters();
-    double[][] columns = new double[rest.size()][fits.readings().size()];
-    for (int r = 0; r < fits.readings().size(); r++) {
-      at.film(fits.readings().get(r).x(), fits.readings().get(r).y());
-      for (int i = 0; i < columns.length; i++) {
-        columns[i][r] = at.slopes[first + i];
-      }
-    }
-    return columns;
   }
 }

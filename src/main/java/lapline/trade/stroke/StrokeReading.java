@@ -23,6 +23,7 @@ import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
  *     {@link #FITS_NOTHING} the readings fit no pattern that is known here
  * @param scatter how far the readings lie off that film, root mean square, strays left out; metres
  * @param film of the whole panel as all this has it
+ * @param suspected where no fault is sure, the one that is likely all the same
  */
 public record StrokeReading(
     Estimate overlap,
@@ -30,7 +31,8 @@ public record StrokeReading(
     List<Integer> strays,
     double fits,
     double scatter,
-    FittedFilm film) {
+    FittedFilm film,
+    Optional<Suspected> suspected) {
 
   /** With fewer places than this nothing is read. */
   public static final int LEAST_PLACES = 8;
@@ -64,6 +66,23 @@ public record StrokeReading(
       double probability,
       double without,
       List<Rival> rivals,
+      List<Spot> next) {}
+
+  /**
+   * A fault that is likely and not sure.
+   *
+   * @param probability against all else, chance included
+   * @param oneReading whether only one reading speaks for it
+   * @param without how far the readings lie off the film without it, root mean square, metres
+   * @param with the same with it
+   * @param next where three more readings would settle it
+   */
+  public record Suspected(
+      Fault fault,
+      double probability,
+      boolean oneReading,
+      double without,
+      double with,
       List<Spot> next) {}
 
   /** Another fault in a fault's place. */
@@ -103,7 +122,18 @@ public record StrokeReading(
         contest.strays(),
         fits(fit, contest.strays().size()),
         contest.scatter(),
-        FittedFilm.of(fit));
+        FittedFilm.of(fit),
+        found.isEmpty() ? contest.suspicion().map(s -> suspected(contest, s)) : Optional.empty());
+  }
+
+  private static Suspected suspected(StrokeContest contest, Suspicion s) {
+    return new Suspected(
+        s.fault(),
+        s.probability(),
+        s.oneReading(),
+        contest.scatter(s.without()),
+        contest.scatter(s.with()),
+        NextSpots.between(s.with(), s.without(), contest.readingUncertainty()));
   }
 
   private static Found found(StrokeContest contest, Departure departure, Round round) {

@@ -8,31 +8,51 @@ import lapline.trade.measure.Valid;
 /**
  * All that is known about the strokes of a panel before its film is looked at.
  *
- * @param plans ways in which the passes may lie, all for one panel, number of coats and fan; the
- *     first has half of the prior weight, the others share as much evenly; 1 or more
+ * @param ways in which the passes may lie, all for one panel, number of coats and fan, the
+ *     likeliest first; 1 or more
  * @param leastOverlap where even steps leave less than this share of the fan and the film shows it,
  *     they are a fault; 0 for never; 0 to less than 1
  * @param bow gun distance at the ends of the strokes over that in their middle, less 1, as it was
  *     measured; empty where it was not
  */
-public record StrokeRecord(List<PassPlan> plans, double leastOverlap, Optional<Estimate> bow) {
+public record StrokeRecord(List<Way> ways, double leastOverlap, Optional<Estimate> bow) {
+
+  /**
+   * One way in which the passes may lie.
+   *
+   * @param weight prior weight against the other ways, more than 0
+   */
+  public record Way(PassPlan plan, double weight) {
+    public Way {
+      Valid.positive("weight", weight);
+    }
+  }
 
   public StrokeRecord {
-    plans = List.copyOf(plans);
-    Valid.positive("plans", plans.size());
+    ways = List.copyOf(ways);
+    Valid.positive("ways", ways.size());
     Valid.between("leastOverlap", leastOverlap, 0, 0.99);
     bow.ifPresent(b -> Valid.positive("bow uncertainty", b.standardUncertainty()));
   }
 
   /** One plan, and nothing more. */
   public static StrokeRecord of(PassPlan plan) {
-    return new StrokeRecord(List.of(plan), 0, Optional.empty());
+    return new StrokeRecord(List.of(new Way(plan, 1)), 0, Optional.empty());
+  }
+
+  /** How many ways there are. */
+  int plans() {
+    return ways.size();
+  }
+
+  /** By its number from 0. */
+  PassPlan plan(int number) {
+    return ways.get(number).plan();
   }
 
   /** ln of the prior weight of a plan, by its number from 0. */
   double logPrior(int plan) {
-    int others = plans.size() - 1;
-    return others == 0 ? 0 : Math.log(plan == 0 ? 0.5 : 0.5 / others);
+    return Math.log(ways.get(plan).weight() / ways.stream().mapToDouble(Way::weight).sum());
   }
 
   /**

@@ -1,6 +1,7 @@
 package lapline.trade.stroke;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import lapline.trade.measure.Estimate;
 import lapline.trade.measure.MeasureException;
 import lapline.trade.measure.Valid;
 import lapline.trade.stroke.PassPlan.Coat;
+import lapline.trade.stroke.StrokeRecord.Way;
 
 /**
  * The steps between passes as far as somebody wrote them down, and how the passes of a panel may
@@ -20,11 +22,12 @@ import lapline.trade.stroke.PassPlan.Coat;
  * last written step the passes go on evenly.
  *
  * @param width of the panel along the strokes, metres, more than 0
- * @param height of the panel across them, metres, more than 0
+ * @param height of the panel across them, metres, more than 0, at most 10
  * @param fanWidth metres, value and uncertainty more than 0
- * @param meantStep that the hand was to keep, metres, more than 0
- * @param steps of each coat, by the number of the pass that they lead to, from 2; metres, each more
- *     than 0; empty for a coat of which nothing was written; 1 coat or more
+ * @param meantStep that the hand was to keep, metres, 0.001 or more
+ * @param steps of each coat, by the number of the pass that they lead to, from 2, counted from the
+ *     upper edge; metres, each 0.001 or more; empty for a coat of which nothing was written; 1 coat
+ *     or more
  */
 public record WrittenPasses(
     double width,
@@ -38,6 +41,11 @@ public record WrittenPasses(
 
   /** A coat with so many written steps is taken as it was written; with fewer, as even. */
   private static final int STEPS_A_COAT = 2;
+
+  /** Metres; smaller ones would make more passes than anybody could mean. */
+  private static final double LEAST_STEP = 0.001;
+
+  private static final double MOST_SIZE = 10;
 
   /** A hand makes no more passes than this. */
   private static final int MOST_PASSES = 200;
@@ -65,6 +73,12 @@ public record WrittenPasses(
   /** A phase that may be anything lies within half a step: uniform. */
   private static final double ANYWHERE = 1 / Math.sqrt(12);
 
+  /**
+   * Steps are counted from the upper edge, as the sheet asks; how often somebody counts from below
+   * for one who does as asked; course assumption.
+   */
+  private static final double UPWARDS = 0.1;
+
   /** Steps that differ by more than this make it matter which way the hand went, metres. */
   private static final double UNEVEN = 0.012;
 
@@ -73,7 +87,8 @@ public record WrittenPasses(
     Valid.positive("height", height);
     Valid.positive("fanWidth", fanWidth.value());
     Valid.positive("fanWidth uncertainty", fanWidth.standardUncertainty());
-    Valid.positive("meantStep", meantStep);
+    Valid.between("meantStep", meantStep, LEAST_STEP, MOST_SIZE);
+    Valid.between("height", height, 0, MOST_SIZE);
     Valid.positive("coats", steps.size());
     steps = steps.stream().map(Map::copyOf).toList();
     steps.forEach(WrittenPasses::check);
@@ -82,7 +97,7 @@ public record WrittenPasses(
   private static void check(Map<Integer, Estimate> coat) {
     coat.forEach(
         (pass, step) -> {
-          Valid.positive("step", step.value());
+          Valid.between("step", step.value(), LEAST_STEP, MOST_SIZE);
           if (pass < 2 || pass > MOST_PASSES) {
             throw new MeasureException("pass", pass, "2 to " + MOST_PASSES);
           }
@@ -122,15 +137,15 @@ public record WrittenPasses(
     return may.filter(step -> step >= STRIPED * fanWidth.value()).toArray();
   }
 
-  private List<PassPlan> written(double mean, double leastOverlap) {
-    List<PassPlan> plans = new ArrayList<>(List.of(written(mean, true)));
+  private List<Way> written(double mean, double leastOverlap) {
+    List<Way> ways = new ArrayList<>(List.of(new Way(written(mean, true), 1)));
     if (isUneven(mean)) {
-      plans.add(written(mean, false));
+      ways.add(new Way(written(mean, false), UPWARDS));
     }
     if (1 - mean / fanWidth.value() < leastOverlap) {
-      plans.add(even(meantStep));
+      ways.add(new Way(even(meantStep), 1));
     }
-    return plans;
+    return ways;
   }
 
   private boolean isUneven(double mean) {
@@ -146,14 +161,18 @@ public record WrittenPasses(
             .toList());
   }
 
-  private List<PassPlan> meant() {
-    return DoubleStream.concat(
-            DoubleStream.of(meantStep),
-            DoubleStream.of(TRIED)
-                .map(share -> share * fanWidth.value())
-                .filter(step -> Math.abs(Math.log(step / meantStep)) > SAME))
-        .mapToObj(this::even)
-        .toList();
+  /** The step that was meant has as much weight as all others together. */
+  private List<Way> meant() {
+    double[] others =
+        DoubleStream.of(TRIED)
+            .map(share -> share * fanWidth.value())
+            .filter(step -> Math.abs(Math.log(step / meantStep)) > SAME)
+            .toArray();
+    List<Way> ways = new ArrayList<>(List.of(new Way(even(meantStep), others.length)));
+    for (double step : others) {
+      ways.add(new Way(even(step), 1));
+    }
+    return ways;
   }
 
   private PassPlan even(double step) {
@@ -168,30 +187,26 @@ public record WrittenPasses(
     return Coat.even(height, step, fanWidth.value(), height, Coat.STEADY, MEANT, ANYWHERE * step);
   }
 
+  /** Counted from the first pass; evenly beyond both edges as far as a fan still reaches in. */
   private Coat coat(Map<Integer, Estimate> written, boolean downwards) {
     double mean = written.values().stream().mapToDouble(Estimate::value).average().orElseThrow();
     int last = written.keySet().stream().mapToInt(p -> p).max().orElseThrow();
-    List<Double> way = new ArrayList<>(List.of(0.0));
-    for (int pass = 2; pass <= last; pass++) {
-      Estimate step = written.get(pass);
-      way.add(way.get(way.size() - 1) + (step == null ? mean : step.value()));
+    double reach = fanWidth.value() / 2 + mean;
+    int before = (int) Math.floor(reach / mean);
+    double way = -before * mean;
+    List<Double> lines = new ArrayList<>(List.of(way));
+    List<Double> each = new ArrayList<>();
+    for (int pass = 2 - before; pass <= last || way + mean <= height + reach; pass++) {
+      Estimate step = written.getOrDefault(pass, Estimate.of(mean, Coat.STEADY));
+      way += step.value();
+      lines.add(way);
+      each.add(Math.max(step.standardUncertainty(), LEAST_EACH));
     }
-    goOn(way, mean);
-    List<Double> lines = way.stream().map(w -> downwards ? height - w : w).sorted().toList();
-    double each =
-        written.values().stream().mapToDouble(Estimate::standardUncertainty).max().orElseThrow();
-    return new Coat(lines, Math.max(each, LEAST_EACH), WRITTEN, ANYWHERE * mean);
-  }
-
-  /** Evenly beyond both edges as far as a fan still reaches in. */
-  private void goOn(List<Double> way, double step) {
-    double reach = fanWidth.value() / 2 + step;
-    double last = way.get(way.size() - 1);
-    for (double w = -step; w >= -reach; w -= step) {
-      way.add(w);
+    if (downwards) {
+      lines.replaceAll(w -> height - w);
+      Collections.reverse(lines);
+      Collections.reverse(each);
     }
-    for (double w = last + step; w <= height + reach; w += step) {
-      way.add(w);
-    }
+    return new Coat(lines, each, WRITTEN, ANYWHERE * mean);
   }
 }

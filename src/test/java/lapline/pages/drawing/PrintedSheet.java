@@ -44,7 +44,6 @@ public record PrintedSheet(
   private static final Map<DecodeHintType, Object> LONGER_LOOK =
       Map.of(DecodeHintType.TRY_HARDER, true);
 
-
   public static PrintedSheet of(byte[] pdf) throws IOException {
     try (PDDocument document = Loader.loadPDF(pdf)) {
       return new PrintedSheet(

@@ -3,6 +3,7 @@ package lapline.practice.fit;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -15,6 +16,7 @@ import lapline.practice.PanelScore.Finding;
 import lapline.practice.Phrase;
 import lapline.practice.PracticeTask;
 import lapline.practice.Reading;
+import lapline.trade.stroke.Fault;
 import lapline.trade.stroke.StrokeReading.Found;
 import org.junit.jupiter.api.Test;
 
@@ -167,6 +169,10 @@ class SprayFitTest {
     for (Found found : Founds.all()) {
       String key =
           Cause.of(found.fault()).key() + ".evidence" + StrokeForm.of(found, Panels.HEIGHT);
+      assertThat(words.containsKey(key)).as(key).isTrue();
+    }
+    for (Fault fault : EnumSet.range(Fault.ARCING, Fault.ONE_STEP)) {
+      String key = Cause.of(fault).key() + ".suspected";
       assertThat(words.containsKey(key)).as(key).isTrue();
     }
     for (String doubt : List.of("cause.stray", "cause.no-pattern")) {

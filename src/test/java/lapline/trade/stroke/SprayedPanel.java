@@ -20,6 +20,7 @@ final class SprayedPanel {
 
   double film = 57.5e-6;
   double overlap = 0.7;
+  double meantOverlap = 0.7;
   double jitter = 0.006;
   double speedJitter = 0.03;
   double beta = 2.0;
@@ -30,6 +31,7 @@ final class SprayedPanel {
   double across;
   double lean;
   double lowest = Double.NEGATIVE_INFINITY;
+  double twiceBelow = Double.NEGATIVE_INFINITY;
   double gapAt = Double.NaN;
   double gapBy;
   double noise = 1.5e-6;
@@ -39,6 +41,7 @@ final class SprayedPanel {
   double fanWritten = FAN;
   double grossStrays;
   double misplaced;
+  double missing;
 
   private final List<double[]> passes = new ArrayList<>();
   private double realStep;
@@ -54,7 +57,8 @@ final class SprayedPanel {
       List<Double> lines = new ArrayList<>();
       while (y < HEIGHT + FAN) {
         if (y >= lowest) {
-          passes.add(new double[] {y, 1 + speedJitter * chance.nextGaussian()});
+          double times = y < twiceBelow ? 2 : 1;
+          passes.add(new double[] {y, times * (1 + speedJitter * chance.nextGaussian())});
         }
         lines.add(y);
         double next = y + Math.max(0.2 * step, step + jitter * chance.nextGaussian());
@@ -98,8 +102,8 @@ final class SprayedPanel {
       all.add(written);
     }
     Estimate fan = Estimate.of(fanWritten, 0.04 * fanWritten);
-    return new WrittenPasses(WIDTH, HEIGHT, fan, 0.3 * fanWritten, all)
-        .record(0.65, Optional.empty());
+    return new WrittenPasses(WIDTH, HEIGHT, fan, (1 - meantOverlap) * fanWritten, all)
+        .record(meantOverlap - 0.05, Optional.empty());
   }
 
   /** Mean film as these passes came out, far from the ends. */
@@ -137,7 +141,10 @@ final class SprayedPanel {
       double golden = i * 0.6180339887498949;
       double x = 0.03 + (WIDTH - 0.06) * (golden - Math.floor(golden));
       double y = 0.03 + (HEIGHT - 0.06) * (i + 0.5) / count;
-      read.add(readAt(x, y, chance));
+      FilmAt reading = readAt(x, y, chance);
+      if (missing == 0 || chance.nextDouble() >= missing) {
+        read.add(reading);
+      }
     }
     return read;
   }

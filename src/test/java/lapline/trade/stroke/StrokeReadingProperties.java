@@ -189,6 +189,26 @@ class StrokeReadingProperties {
         .isGreaterThanOrEqualTo(share(0.9));
   }
 
+  @Test
+  void what_is_likely_and_not_sure_is_suspected_and_rightly() {
+    List<Told> told = written(15, p -> p.wrist = 0.8, true);
+    long suspected = count(told, t -> t.reading.suspected().isPresent());
+    long arcing =
+        count(told, t -> t.reading.suspected().filter(s -> s.fault() == Fault.ARCING).isPresent());
+    assertThat(suspected).isGreaterThanOrEqualTo(share(0.2));
+    assertThat(arcing).isGreaterThanOrEqualTo((long) Math.ceil(0.8 * suspected));
+    assertThat(told)
+        .allMatch(t -> t.reading.suspected().isEmpty() || t.reading.faults().isEmpty())
+        .allMatch(t -> t.reading.suspected().map(s -> s.next().size() == 3).orElse(true));
+  }
+
+  @Test
+  void of_a_steady_hand_hardly_anything_is_suspected() {
+    List<Told> told = written(24, p -> {}, true);
+    assertThat(count(told, t -> t.reading.suspected().isPresent()))
+        .isLessThanOrEqualTo(SEEDS - share(0.95));
+  }
+
   static Stream<Arguments> troubles() {
     Consumer<SprayedPanel> strays = p -> p.grossStrays = 0.05;
     Consumer<SprayedPanel> misplaced = p -> p.misplaced = 0.01;

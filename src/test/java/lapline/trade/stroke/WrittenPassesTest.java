@@ -21,7 +21,9 @@ class WrittenPassesTest {
   }
 
   private static List<PassPlan> plans(List<Map<Integer, Estimate>> steps, double leastOverlap) {
-    return passes(steps).record(leastOverlap, Optional.empty()).plans();
+    return passes(steps).record(leastOverlap, Optional.empty()).ways().stream()
+        .map(StrokeRecord.Way::plan)
+        .toList();
   }
 
   private static Map<Integer, Estimate> steps(double second, double third) {
@@ -38,7 +40,7 @@ class WrittenPassesTest {
       assertThat(lines).anySatisfy(y -> assertThat(y).isCloseTo(there, within(1e-9)));
     }
     assertThat(lines.get(0)).isBetween(-0.16 - 0.06, -0.1);
-    assertThat(plans.get(0).coats().get(0).each()).isEqualTo(0.003);
+    assertThat(plans.get(0).coats().get(0).each()).contains(0.003, PassPlan.Coat.STEADY);
   }
 
   @Test
