@@ -48,6 +48,7 @@ class ArchitectureTest {
               "signoff",
               Set.of(
                   "trade",
+                  "judgement",
                   "content",
                   "pages",
                   "people",
