@@ -30,7 +30,9 @@ import lapline.practice.TargetRecords;
 import lapline.practice.TargetsInForce;
 import lapline.signoff.ChangeSignOff;
 import lapline.signoff.DecideSkill;
+import lapline.signoff.ForecastRecords;
 import lapline.signoff.GatherEvidence;
+import lapline.signoff.KeepForecasts;
 import lapline.signoff.KeepStandings;
 import lapline.signoff.SignOffRecords;
 import lapline.signoff.Skills;
@@ -52,6 +54,7 @@ class DemoDesk {
   @Inject private PeopleRecords people;
   @Inject private ReadPanel readPanel;
   @Inject private GatherEvidence gather;
+  @Inject private ForecastRecords forecasts;
 
   ScenarioClock clock;
   RandomGenerator chance;
@@ -73,8 +76,13 @@ class DemoDesk {
     clock = new ScenarioClock(now);
     chance = seeded;
     KeepStandings standings = new KeepStandings(skills, gather, signOffs, clock);
+    KeepForecasts foretell = new KeepForecasts(skills, gather, forecasts, clock);
     learning(standings::advanced);
-    practising(standings::advanced);
+    practising(
+        news -> {
+          standings.advanced(news);
+          foretell.advanced(news);
+        });
     decide = new DecideSkill(skills, standings, signOffs, gradings, people, clock, chance);
     change = new ChangeSignOff(signOffs, skills, standings, clock);
   }

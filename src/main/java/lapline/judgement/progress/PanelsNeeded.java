@@ -1,5 +1,6 @@
 package lapline.judgement.progress;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -30,19 +31,32 @@ public record PanelsNeeded(OptionalInt middle, int least, OptionalInt most, doub
   /**
    * @param before what is believed of a learner before their first panel
    * @param panels whether each panel of the person was accepted, first one first
+   * @param young how many of the latest are young enough to count for the rule, 0 to all; older
+   *     ones still say how the person learns
    * @return empty where the rule is met, or where there are fewer than {@value #FEWEST} panels
    */
   public static Optional<PanelsNeeded> of(
-      LearnerBelief before, PanelRule rule, List<Boolean> panels) {
-    if (panels.size() < FEWEST || rule.isMetBy(panels)) {
+      LearnerBelief before, PanelRule rule, List<Boolean> panels, int young) {
+    List<Boolean> counting = counting(panels, young);
+    if (panels.size() < FEWEST || rule.isMetBy(counting)) {
       return Optional.empty();
     }
-    double[] met = before.after(panels).firstMet(rule, panels, FURTHEST);
+    double[] met = before.after(panels).firstMet(rule, counting, FURTHEST);
     double[] by = new double[FURTHEST + 1];
     for (int k = 1; k <= FURTHEST; k++) {
       by[k] = by[k - 1] + met[k - 1];
     }
     return Optional.of(by[FURTHEST] < COVERAGE - ROUNDING ? open(by) : closed(by));
+  }
+
+  private static List<Boolean> counting(List<Boolean> panels, int young) {
+    if (young < 0 || young > panels.size()) {
+      throw new IllegalArgumentException(
+          "young is " + young + "; it must be 0 to as many as panels, " + panels.size());
+    }
+    List<Boolean> counting = new ArrayList<>(panels);
+    counting.subList(0, panels.size() - young).replaceAll(tooOld -> false);
+    return counting;
   }
 
   /** The shortest stretch that holds enough; of equally short ones the one that holds most. */

@@ -116,7 +116,7 @@ class PanelsNeededProperties {
       return;
     }
     Optional<PanelsNeeded> told =
-        PanelsNeeded.of(LearnerBelief.usual().among(others), RULE, own.subList(0, done));
+        PanelsNeeded.of(LearnerBelief.usual().among(others), RULE, own.subList(0, done), done);
     if (told.filter(PanelsNeeded::hasEnds).isPresent()) {
       int needed = own.size() - done;
       share.all++;

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -64,7 +65,7 @@ class PanelsNeededReferenceTest {
   @Test
   void the_interval_holds_four_fifths_and_its_middle_lies_inside() {
     List<Boolean> panels = List.of(false, true, false, true, true, true);
-    PanelsNeeded needed = PanelsNeeded.of(LearnerBelief.usual(), FIVE_OF_SIX, panels).orElseThrow();
+    PanelsNeeded needed = needed(panels).orElseThrow();
     double[] met = LearnerBelief.usual().after(panels).firstMet(FIVE_OF_SIX, panels, 30);
     double held = 0;
     for (int k = needed.least(); k <= needed.most().getAsInt(); k++) {
@@ -98,25 +99,34 @@ class PanelsNeededReferenceTest {
   }
 
   private static int middle(List<Boolean> panels) {
-    return PanelsNeeded.of(LearnerBelief.usual(), FIVE_OF_SIX, panels)
-        .orElseThrow()
-        .middle()
-        .getAsInt();
+    return needed(panels).orElseThrow().middle().getAsInt();
+  }
+
+  private static Optional<PanelsNeeded> needed(List<Boolean> panels) {
+    return PanelsNeeded.of(LearnerBelief.usual(), FIVE_OF_SIX, panels, panels.size());
+  }
+
+  @Test
+  void panels_too_old_to_count_still_say_how_somebody_learns() {
+    List<Boolean> good = Collections.nCopies(6, true);
+    LearnerBelief usual = LearnerBelief.usual();
+    PanelsNeeded anew = PanelsNeeded.of(usual, FIVE_OF_SIX, good, 0).orElseThrow();
+    assertThat(anew.least()).isEqualTo(5);
+    assertThat(anew.most().getAsInt()).isLessThan(9);
+    assertThat(PanelsNeeded.of(usual, FIVE_OF_SIX, good, 4).orElseThrow().least()).isOne();
+    refused(() -> PanelsNeeded.of(usual, FIVE_OF_SIX, good, -1), "young is -1");
+    refused(() -> PanelsNeeded.of(usual, FIVE_OF_SIX, good, 7), "young is 7");
   }
 
   @Test
   void too_few_panels_or_a_rule_that_is_met_are_not_foretold() {
-    LearnerBelief usual = LearnerBelief.usual();
-    assertThat(PanelsNeeded.of(usual, FIVE_OF_SIX, List.of(true, true))).isEmpty();
-    assertThat(PanelsNeeded.of(usual, FIVE_OF_SIX, List.of(true, true, true, true, true)))
-        .isEmpty();
+    assertThat(needed(List.of(true, true))).isEmpty();
+    assertThat(needed(List.of(true, true, true, true, true))).isEmpty();
   }
 
   @Test
   void what_is_far_off_has_no_upper_end() {
-    PanelsNeeded needed =
-        PanelsNeeded.of(LearnerBelief.usual(), FIVE_OF_SIX, Collections.nCopies(12, false))
-            .orElseThrow();
+    PanelsNeeded needed = needed(Collections.nCopies(12, false)).orElseThrow();
     assertThat(needed.hasEnds()).isFalse();
     assertThat(needed.least()).isBetween(5, PanelsNeeded.FURTHEST + 1);
     assertThat(needed.held()).isBetween(0.8, 0.95);
