@@ -67,6 +67,14 @@ final class PanelPlan {
     return scale.panel().features().stream().map(f -> outline(f, scale.ring(f.corners()))).toList();
   }
 
+  /** The outlines of spots, over the circles of the places inside that would hide them. */
+  List<Shape> spots() {
+    return scale.panel().features().stream()
+        .filter(f -> f.kind().equals("spot"))
+        .map(f -> (Shape) Shape.Surface.of(scale.ring(f.corners()), Fill.NONE, Pen.FIRM))
+        .toList();
+  }
+
   /** Dashes would hide the form of what is hardly larger than they are. */
   private Shape outline(PanelOutline.Feature feature, List<Point> corners) {
     if (corners.size() == 2 || feature.kind().equals("edge")) {

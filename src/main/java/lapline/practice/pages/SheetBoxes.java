@@ -17,6 +17,9 @@ import lapline.practice.Scope;
 
 /** Every box that a task's record has, section by section, by how often the thing is read. */
 final class SheetBoxes {
+  /** The passes of so many coats stay together on a page. */
+  private static final int FEW_COATS = 4;
+
   private final PracticeTask task;
   private final Function<String, Measurand> measurands;
   private final SheetTargets targets;
@@ -33,20 +36,58 @@ final class SheetBoxes {
     this.words = words;
   }
 
-  /** Heading, targets and boxes of a section. */
-  SheetBlock block(Section section) {
+  /**
+   * Heading, targets and boxes of a section; the passes of many coats go on in blocks of their own,
+   * so that they can go on on another page.
+   */
+  List<SheetBlock> blocks(Section section) {
     List<List<Field>> groups = alike(section.fields());
     double least = groups.stream().mapToDouble(this::least).max().orElse(SheetSingles.LEAST);
-    return SheetBlock.from(
-        least,
-        sheet -> {
-          targets.write(section, sheet);
-          sheet.gap(1);
-          for (List<Field> group : groups) {
-            fields(group, sheet);
-            sheet.gap(0.8);
-          }
-        });
+    List<SheetBlock> blocks = new ArrayList<>();
+    blocks.add(
+        SheetBlock.from(
+            least,
+            sheet -> {
+              targets.write(section, sheet);
+              sheet.gap(1);
+              for (List<Field> group : groups) {
+                fields(group, sheet);
+                sheet.gap(0.8);
+              }
+            }));
+    groups.stream()
+        .filter(g -> g.get(0).scope() == Scope.PASS)
+        .forEach(g -> blocks.addAll(furtherCoats(g)));
+    return blocks;
+  }
+
+  private List<SheetBlock> furtherCoats(List<Field> fields) {
+    List<SheetBlock> blocks = new ArrayList<>();
+    int coats = coatsTogether();
+    for (int from = coats; from < task.coats(); from += coats) {
+      int first = from;
+      int end = Math.min(task.coats(), from + coats);
+      blocks.add(SheetBlock.from(least(fields), sheet -> passes(fields, first, end, sheet)));
+    }
+    return blocks;
+  }
+
+  /** How many coats' passes stand in one block: all of them where they are few. */
+  private int coatsTogether() {
+    return task.coats() <= FEW_COATS
+        ? task.coats()
+        : Math.max(1, SheetTable.TOGETHER / Math.max(1, task.passesPerCoat()));
+  }
+
+  /** The passes of some coats, by their numbers from 0. */
+  private void passes(List<Field> fields, int from, int to, SheetColumn sheet) {
+    int first = from * task.passesPerCoat();
+    int end = to * task.passesPerCoat();
+    List<SheetTable.Row> rows =
+        passRows(fields).stream()
+            .map(r -> new SheetTable.Row(r.label(), r.open().subList(first, end)))
+            .toList();
+    new SheetTable(sheet).write("", passes().subList(first, end), rows);
   }
 
   /** What is read equally often shares a table, where the first of them stands. */
@@ -86,7 +127,7 @@ final class SheetBoxes {
         table.write("", heads("", steps), rows(fields, 1, steps.size(), Cell::step));
       }
       case COAT -> table.write("", coats(), rows(fields, 1, task.coats(), Cell::coat));
-      case PASS -> table.write("", passes(), passRows(fields));
+      case PASS -> passes(fields, 0, coatsTogether(), sheet);
       case PLACE -> table.write(place(), numbers(places(fields)), placeRows(fields));
       case COAT_PLACE -> coatPlaces(fields, table);
     }

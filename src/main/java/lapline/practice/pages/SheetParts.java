@@ -128,6 +128,7 @@ final class SheetParts {
     sheet.add(plan::features);
     sheet.add(plan::edge);
     sheet.add(plan::numbered);
+    sheet.add(plan::spots);
     double below = scale.bottom() + sheet.high(3.6);
     plan.scaleBar(sheet.left(), below).forEach(sheet::add);
     sheet.add(

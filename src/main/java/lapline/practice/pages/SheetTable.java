@@ -27,7 +27,7 @@ final class SheetTable {
   private static final double LEADING = 1.15;
 
   /** So many columns stay together; more may go on in a further line. */
-  private static final int TOGETHER = 12;
+  static final int TOGETHER = 12;
 
   private final SheetColumn sheet;
 

@@ -68,7 +68,7 @@ public final class TaskSheet {
         Stream.of(parts.prepare(), parts.cautions(), targets.others())
             .flatMap(Optional::stream)
             .toList();
-    this.sections = task.sections().stream().map(boxes::block).toList();
+    this.sections = task.sections().stream().flatMap(s -> boxes.blocks(s).stream()).toList();
   }
 
   public String title() {

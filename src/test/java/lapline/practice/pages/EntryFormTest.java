@@ -102,7 +102,9 @@ class EntryFormTest {
     Function<String, Optional<Measurand>> known = id -> Optional.of(InventedTask.measurand(id));
     SheetTargets targets = new SheetTargets(task, new CriterionWriter(words, known), words);
     SheetBoxes boxes = new SheetBoxes(task, InventedTask::measurand, targets, words);
-    task.sections().forEach(section -> boxes.block(section).write(sheet));
+    task.sections().stream()
+        .flatMap(section -> boxes.blocks(section).stream())
+        .forEach(block -> block.write(sheet));
     assertThat(shapes)
         .filteredOn(s -> s instanceof Shape.Surface box && box.fill() == Fill.NONE)
         .hasSize(room.size());

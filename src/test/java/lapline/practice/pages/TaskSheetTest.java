@@ -32,6 +32,7 @@ import lapline.practice.Scope;
 import lapline.trade.measure.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
@@ -182,23 +183,45 @@ class TaskSheetTest {
     return text.replace('\u00a0', ' ');
   }
 
-  @Test
-  void a_task_too_large_for_a_page_goes_on_on_others_each_with_the_code() throws Exception {
+  @ParameterizedTest
+  @CsvSource({"4, 12", "9, 12", "9, 5"})
+  void a_task_too_large_for_a_page_goes_on_on_others_each_with_the_code(int coats, int passes)
+      throws Exception {
     for (Paper paper : Paper.values()) {
       Print print =
           new Print(
-              InventedTask.sprayed(4, 12),
+              InventedTask.sprayed(coats, passes),
               id -> Optional.of(InventedTask.measurand(id)),
               paper,
               UnitSystem.METRIC);
       PrintedSheet printed = printed(sheet(print), print);
-      printed.keep("too large on " + paper);
+      printed.keep(coats + " coats of " + passes + " passes on " + paper);
       assertThat(printed.pages()).isGreaterThan(1);
       assertThat(printed.codes()).hasSize(printed.pages()).containsOnly(ADDRESS);
       assertThat(printed.hasBlankRim(8)).isTrue();
       assertThat(printed.text()).contains("page 1 of " + printed.pages());
       assertThat(boxes(sheet(print).on(paper))).hasSameSizeAs(print.cells());
     }
+  }
+
+  /** The circles of the places on it would hide it otherwise. */
+  @Test
+  void a_primer_spot_is_drawn_over_the_places_that_are_read_on_it() {
+    Print print =
+        prints().stream()
+            .filter(p -> p.task().id().equals("coverage/base-over-spot"))
+            .findFirst()
+            .orElseThrow();
+    List<Shape> shapes = sheet(print).on(print.paper()).get(0).shapes();
+    List<Shape.Surface> firm =
+        shapes.stream()
+            .filter(Shape.Surface.class::isInstance)
+            .map(Shape.Surface.class::cast)
+            .filter(s -> s.fill() == Fill.NONE && s.pen().equals(Pen.FIRM))
+            .toList();
+    assertThat(firm).as("panel and spot").hasSize(2);
+    assertThat(shapes.subList(shapes.indexOf(firm.get(1)), shapes.size()))
+        .noneMatch(s -> s instanceof Shape.Named || s instanceof Shape.Circle);
   }
 
   @ParameterizedTest
