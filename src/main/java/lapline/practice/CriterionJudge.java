@@ -22,6 +22,7 @@ import lapline.trade.measure.Dimension;
 import lapline.trade.measure.Estimate;
 import lapline.trade.measure.Gum;
 import lapline.trade.measure.Summary;
+import lapline.trade.measure.TargetRange;
 import lapline.trade.measure.Verdict;
 
 /** Judges one criterion of one panel: value, conformance probability, verdict, practice points. */
@@ -174,12 +175,18 @@ final class CriterionJudge {
   /** What has to be measured for the verdict to be sure, with this uncertainty. */
   private static Phrase surely(Criterion c, Estimate value) {
     return Conformance.acceptance(c.target(), value.standardUncertainty(), Verdict.SURE)
-        .map(
-            sure ->
-                value.value() < sure.least()
-                    ? surely("score.advice.sure-least", sure.least(), End.LEAST, c)
-                    : surely("score.advice.sure-most", sure.most(), End.MOST, c))
+        .map(sure -> surely(c, value, sure))
         .orElseGet(() -> Phrase.message("score.advice.never-sure"));
+  }
+
+  private static Phrase surely(Criterion c, Estimate value, TargetRange sure) {
+    if (value.value() < sure.least()) {
+      return surely("score.advice.sure-least", sure.least(), End.LEAST, c);
+    }
+    // a value with a probability of its own may be in doubt where a normal error would be sure
+    return value.value() > sure.most()
+        ? surely("score.advice.sure-most", sure.most(), End.MOST, c)
+        : Phrase.message("score.advice.near-limit");
   }
 
   private static Phrase surely(String key, double limit, End end, Criterion c) {

@@ -56,7 +56,7 @@ final class PanelFindings {
   /** What a cause has cost: of its criterion, or of all that is judged on the film. */
   private double lost(Finding finding) {
     return results.stream()
-        .filter(r -> TaskFindings.isAbout(finding, r))
+        .filter(finding::isAbout)
         .findFirst()
         .map(PanelFindings::loss)
         .orElseGet(() -> finding.support() * filmLoss());

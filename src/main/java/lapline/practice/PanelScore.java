@@ -117,6 +117,17 @@ public record PanelScore(
     public boolean blind() {
       return id.endsWith(BLIND);
     }
+
+    /** The same without the evidence of one key. */
+    public Finding without(String key) {
+      List<Phrase> others = evidence.stream().filter(e -> !e.key().equals(key)).toList();
+      return new Finding(id, support, cause, others, rivals, change, estimate, nextPlaces);
+    }
+
+    /** Whether it is about this criterion: a cause in the task's own words, or its doubt. */
+    public boolean isAbout(Result result) {
+      return id.startsWith(result.criterion().id() + ".");
+    }
   }
 
   /** How large a fault is: what the number is of, and the number in SI. */

@@ -31,11 +31,6 @@ final class TaskFindings {
     return found;
   }
 
-  /** Whether a cause is one of a criterion's, told in the task's own words. */
-  static boolean isAbout(Finding finding, Result result) {
-    return finding.id().startsWith(result.criterion().id() + ".");
-  }
-
   private static Optional<FindingRule> rule(PracticeTask task, Result result) {
     String side = side(result);
     return task.findings().stream()

@@ -47,6 +47,7 @@ class ResultJourneyIT extends Journey {
     press("score");
     waiting().until(d -> d.getCurrentUrl().contains("/learn/result"));
     seeTheResult(attempt);
+    readWhatIsMissing(attempt);
     SprayedAgain.see(this);
     open("/learn/result?attempt=" + attempt);
     press("next:go");
@@ -135,6 +136,18 @@ class ResultJourneyIT extends Journey {
     signOut();
     signIn("apprentice3");
     open("/learn/result?attempt=" + attempt);
+  }
+
+  /** What was left out is read later; all else stays, and the panel is scored from all of it. */
+  private void readWhatIsMissing(String attempt) {
+    press("again:measure");
+    waiting().until(d -> d.getCurrentUrl().contains("/learn/entry"));
+    assertThat(until(By.id("r-gun-pressure")).getDomProperty("value")).isEqualTo("165 kPa");
+    keep(attempt, Map.of("gloss-60", "91"));
+    open("/learn/entry?attempt=" + attempt);
+    press("score");
+    waiting().until(d -> d.getCurrentUrl().contains("/learn/result"));
+    assertThat(text()).contains("91").contains("Gloss at 60°");
   }
 
   /** Looks at the page at the three widths people have. */

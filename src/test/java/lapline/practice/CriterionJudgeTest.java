@@ -82,6 +82,18 @@ class CriterionJudgeTest {
     assertThat(result.advice().key()).isEqualTo("score.advice.sure-most");
   }
 
+  /** A share has a probability of its own, so it can be in doubt although it lies well inside. */
+  @Test
+  void in_doubt_although_inside_of_the_sure_limit_no_limit_is_told() {
+    WrittenPanel panel = WrittenPanel.under("clear/two-coats");
+    panel.putAtPlaces("film-before", 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
+    panel.putAtPlaces("film-after", 60, 62, 55, 62, 56, 54, 66, 63, 64, 52, 60, 55, 61, 58, 65);
+    Result share = panel.score().result("film-even").orElseThrow();
+    assertThat(share.verdict()).isEqualTo(Verdict.DOUBTFUL);
+    assertThat(share.value() - 1.645 * share.standardUncertainty()).isGreaterThan(0.8);
+    assertThat(share.advice().key()).isEqualTo("score.advice.near-limit");
+  }
+
   @Test
   void where_each_counts_the_least_sure_one_decides() {
     WrittenPanel panel = judging("film-build", "50 to 65 um", "each", "6 um");

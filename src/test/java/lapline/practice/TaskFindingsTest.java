@@ -87,7 +87,7 @@ class TaskFindingsTest {
     WrittenPanel panel = with(rule("any", "", "Off.")).put("fan-turns", "9");
     Finding cause = of(panel, "250 kPa").get(0);
     assertThat(panel.score().results())
-        .filteredOn(r -> TaskFindings.isAbout(cause, r))
+        .filteredOn(cause::isAbout)
         .extracting(r -> r.criterion().id())
         .containsExactly("pressure");
     Finding fan =
@@ -100,7 +100,7 @@ class TaskFindingsTest {
                 panel.score().results())
             .get(0);
     assertThat(panel.score().results())
-        .filteredOn(r -> TaskFindings.isAbout(fan, r))
+        .filteredOn(fan::isAbout)
         .extracting(r -> r.criterion().id())
         .containsExactly("pressure-fan");
   }

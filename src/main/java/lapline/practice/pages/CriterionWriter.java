@@ -1,6 +1,7 @@
 package lapline.practice.pages;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.DoublePredicate;
 import java.util.function.Function;
@@ -22,6 +23,9 @@ import lapline.trade.measure.Verdict;
  * quantities, choices by their names, rules as kept or broken.
  */
 public final class CriterionWriter {
+  /** Begins the keys of sentences that only say that a value lies below or above its target. */
+  private static final String OUTSIDE = "score.evidence.";
+
   private final PhraseWriter words;
   private final Function<String, Optional<Measurand>> measurands;
 
@@ -65,11 +69,46 @@ public final class CriterionWriter {
   }
 
   /** What came out, with the places or the part it came from where they say more than a number. */
-  String value(PracticeTask task, PanelScore.Result r) {
+  String value(PracticeTask task, PanelScore score, PanelScore.Result r) {
     return Whereabouts.of(task, r)
         .filter(where -> !isNumberEnough(r))
         .map(words::phrase)
+        .or(() -> shareInside(score, r))
         .orElseGet(() -> value(r.criterion(), r.value(), r.standardUncertainty()));
+  }
+
+  /** A share of the area with the ends of its interval, which a plus-minus would put beyond 0 %. */
+  private Optional<String> shareInside(PanelScore score, PanelScore.Result r) {
+    return Optional.ofNullable(score.film())
+        .filter(film -> r.criterion().quantity().equals(PanelQuantities.FILM_SHARE))
+        .map(
+            film ->
+                words.say(
+                    "practice-result.share-inside",
+                    film.shareInside(),
+                    film.shareLow(),
+                    film.shareHigh()));
+  }
+
+  /**
+   * What speaks for a cause. What a criterion of the task says for its own is written anew, since
+   * only here it is known what its choices and rules are called.
+   */
+  List<String> evidence(PracticeTask task, PanelScore score, PanelScore.Finding finding) {
+    return finding.evidence().stream()
+        .map(
+            said ->
+                score.results().stream()
+                    .filter(r -> said.key().startsWith(OUTSIDE) && finding.isAbout(r))
+                    .findFirst()
+                    .map(r -> evidence(task, score, r))
+                    .orElseGet(() -> words.phrase(said)))
+        .toList();
+  }
+
+  private String evidence(PracticeTask task, PanelScore score, PanelScore.Result r) {
+    return words.say(
+        "score.evidence", r.criterion().label(), value(task, score, r), target(r.criterion()));
   }
 
   /** A mix that will do is told by how far off it is; a jump by how many numbers it skips. */

@@ -10,7 +10,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import lapline.pages.Errors;
 import lapline.pages.Once;
+import lapline.people.NotAllowedException;
 import lapline.people.NotFoundException;
 import lapline.people.PeopleRecords;
 import lapline.people.Person;
@@ -20,9 +22,9 @@ import lapline.practice.Cell;
 import lapline.practice.FindAttempts;
 import lapline.practice.Gap;
 import lapline.practice.Measurand;
+import lapline.practice.MeasureAgain;
 import lapline.practice.PanelOutline;
 import lapline.practice.PanelScore;
-import lapline.practice.Phrase;
 import lapline.practice.PracticeTask;
 import lapline.practice.PracticeTasks;
 import lapline.practice.StartAttempt;
@@ -40,6 +42,8 @@ public class ResultPage {
   @Inject private PracticeTasks tasks;
   @Inject private PeopleRecords people;
   @Inject private Say say;
+  @Inject private MeasureAgain again;
+  @Inject private Errors errors;
 
   // known before a form is read, since what is on the page depends on it
   @Inject
@@ -119,9 +123,14 @@ public class ResultPage {
         + (open ? "" : "-plain");
   }
 
+  /** Whether the first thing is a criterion that came out too near its limit to call. */
+  public boolean isNearLimit() {
+    return isDoubtFirst() && score().results().stream().anyMatch(getFirst()::isAbout);
+  }
+
   /** What speaks for the first cause, but for how well the numbers fit it. */
-  public List<Phrase> getEvidence() {
-    return getFirst().evidence().stream().filter(e -> !e.key().equals(FIT)).toList();
+  public List<String> getEvidence() {
+    return say.criteria().evidence(getTask(), score(), getFirst().without(FIT));
   }
 
   /** How well the numbers fit the first cause; empty where that was not computed. */
@@ -171,7 +180,7 @@ public class ResultPage {
     double weights = judgedResults().stream().mapToDouble(r -> r.criterion().weight()).sum();
     return judgedResults().stream()
         .sorted(Comparator.comparing(PanelScore.Result::verdict, Comparator.reverseOrder()))
-        .map(r -> ResultRow.of(getTask(), r, weights, criteria))
+        .map(r -> ResultRow.of(getTask(), score(), r, weights, criteria))
         .toList();
   }
 
@@ -209,12 +218,38 @@ public class ResultPage {
     return say.writer().say("practice-result.gap." + gap.kind(), (Object[]) gap.args(label));
   }
 
-  /** Begins the next panel of the task, with the change noted on it. */
+  /** Begins the next panel of the task, with the change noted on it where one is to be made. */
   public String next() {
-    String change = getFirst() == null ? "" : say.phrase(getFirst().change());
+    String change = isChangeTold() ? say.phrase(getFirst().change()) : "";
     Attempt begun =
         start.run(signedIn.person(), judged().task().id(), judged().attempt().gunCard(), change);
     return StartPage.sheet(begun);
+  }
+
+  /** Whether the next panel is to differ in one thing; a doubt asks for more care, no change. */
+  public boolean isChangeTold() {
+    return getFirst() != null && !isDoubtFirst();
+  }
+
+  /** Whether further readings of this panel would settle something, and may still be taken. */
+  public boolean isWorthMeasuringAgain() {
+    return isMine()
+        && getAttempt().state() == Attempt.State.SCORED
+        && (isDoubtFirst() || score().results().stream().anyMatch(ResultPage::isOpen));
+  }
+
+  private static boolean isOpen(PanelScore.Result r) {
+    return r.judged() ? r.verdict() == Verdict.DOUBTFUL : !r.missing().isEmpty();
+  }
+
+  /** Opens this panel's readings again. */
+  public String measureAgain() {
+    try {
+      return StartPage.entry(again.run(signedIn.person(), getAttempt().id()));
+    } catch (NotAllowedException e) {
+      errors.add(null, e.getMessage());
+      return null;
+    }
   }
 
   public boolean isMine() {

@@ -41,7 +41,11 @@ public record ResultRow(
   }
 
   static ResultRow of(
-      PracticeTask task, PanelScore.Result r, double allWeights, CriterionWriter criteria) {
+      PracticeTask task,
+      PanelScore score,
+      PanelScore.Result r,
+      double allWeights,
+      CriterionWriter criteria) {
     PhraseWriter words = criteria.words();
     Criterion c = r.criterion();
     double weight = allWeights > 0 ? 100 * c.weight() / allWeights : 0;
@@ -51,7 +55,7 @@ public record ResultRow(
         c.critical(),
         r.verdict(),
         r.conformance(),
-        criteria.value(task, r),
+        criteria.value(task, score, r),
         criteria.beside(task, r),
         criteria.target(c),
         r.points() * weight,

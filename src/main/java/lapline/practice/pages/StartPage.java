@@ -113,6 +113,7 @@ public class StartPage {
     return find.page(person(), last).stream()
         .flatMap(attempt -> find.judged(person(), attempt.id()).stream())
         .flatMap(judged -> judged.score().findings().stream().limit(1))
+        .filter(finding -> !finding.doubtful())
         .map(finding -> writer.phrase(finding.change()))
         .findFirst()
         .orElse("");

@@ -1,0 +1,60 @@
+package lapline.practice.pages;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import lapline.pages.Messages;
+import lapline.practice.PanelScore;
+import lapline.practice.WrittenPanel;
+import lapline.trade.measure.UnitSystem;
+import org.junit.jupiter.api.Test;
+
+/** What speaks for a cause, said as somebody in the shop would: no 1 for a yes, no 0 for a none. */
+class CriterionEvidenceTest {
+  private final WrittenPanel lid = WrittenPanel.under("masking/hatch-lid-aperture");
+  private final WrittenPanel clear = WrittenPanel.under("clear/two-coats");
+
+  @Test
+  void a_choice_is_told_by_its_name() {
+    lid.put("slack-film", "slack");
+    assertThat(evidence(lid, "film.high")).containsExactly("Film tight: Slack, target Tight.");
+  }
+
+  @Test
+  void a_count_that_should_be_none_is_told_so() {
+    lid.put("apertures-missed", "2");
+    assertThat(evidence(lid, "apertures.high")).containsExactly("Openings missed: 2, target none.");
+  }
+
+  @Test
+  void a_length_keeps_its_unit_and_uncertainty() {
+    lid.put("bleed-length", "35 mm");
+    assertThat(evidence(lid, "bleed.high"))
+        .containsExactly("Paint crept under the tape: 35.0 ± 2.0 mm, target at most 5 mm.");
+  }
+
+  @Test
+  void a_share_of_the_area_ends_at_nothing_and_at_all() {
+    clear.putAtPlaces("film-before", 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
+    clear.putAtPlaces("film-after", 44, 52, 47, 49, 54, 46, 51, 45, 53, 48, 50, 47, 52, 46, 49);
+    assertThat(evidence(clear, "film-even.low"))
+        .hasSize(1)
+        .allMatch(
+            said ->
+                said.matches(
+                    "Share .*: [0-9]+ % \\([0-9]+ to [0-9]+ %\\), target at least 80 %\\."));
+    assertThat(evidence(clear, "film-rule.low"))
+        .containsExactly("Counting rule of ISO 19840: broken, target kept.");
+  }
+
+  private static List<String> evidence(WrittenPanel panel, String finding) {
+    PanelScore score = panel.score();
+    PhraseWriter words = new PhraseWriter(new Messages(), UnitSystem.METRIC);
+    CriterionWriter criteria = new CriterionWriter(words, WrittenPanel.COURSE.measurands()::find);
+    return score.findings().stream()
+        .filter(f -> f.id().equals(finding))
+        .flatMap(f -> criteria.evidence(panel.task(), score, f).stream())
+        .map(said -> said.replace('\u00a0', ' '))
+        .toList();
+  }
+}
