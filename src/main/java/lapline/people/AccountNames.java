@@ -7,6 +7,9 @@ import java.util.UUID;
 
 /** What a name and a sign-in name have to be, told all at once. */
 final class AccountNames {
+  /** Key of the refusal that somebody has this sign-in name. */
+  static final String TAKEN = "people.add.taken";
+
   private static final int LONGEST_NAME = 120;
   private static final int LONGEST_SIGN_IN_NAME = 80;
 
@@ -37,7 +40,7 @@ final class AccountNames {
       return problem("people.names.space", tidy, tidy.replaceAll("[\\s\\p{Z}]+", "."));
     }
     boolean taken = records.bySignInName(tidy).filter(p -> !p.id().equals(self)).isPresent();
-    return taken ? problem("people.add.taken", tidy) : Optional.empty();
+    return taken ? problem(TAKEN, tidy) : Optional.empty();
   }
 
   private static Optional<AccountProblem> problem(String key, Object... args) {

@@ -13,6 +13,12 @@ public class AccountRefusedException extends RuntimeException {
     this.problems = List.copyOf(problems);
   }
 
+  /** The sign-in name that was free a moment before is somebody's now, in whichever workshop. */
+  public static AccountRefusedException taken(String signInName) {
+    return new AccountRefusedException(
+        List.of(AccountProblem.of("signInName", AccountNames.TAKEN, signInName)));
+  }
+
   /** What is wrong, field by field. */
   public List<AccountProblem> problems() {
     return problems;

@@ -27,6 +27,7 @@ public class CorrectNames {
   /**
    * @return what is wrong with the fields {@code name} and {@code signInName}; empty when both are
    *     as wanted
+   * @throws AccountRefusedException when somebody took the sign-in name at this very moment
    */
   @Transactional
   public List<AccountProblem> run(Person by, UUID person, String name, String signInName) {

@@ -24,9 +24,17 @@ public interface PeopleRecords {
    */
   void hold(UUID workshop);
 
+  /**
+   * @throws AccountRefusedException when somebody of another workshop took the sign-in name at this
+   *     very moment
+   */
   void add(Person person, Instant at);
 
-  /** Writes name, sign-in name, roles, units and whether the account is active. */
+  /**
+   * Writes name, sign-in name, roles, units and whether the account is active.
+   *
+   * @throws AccountRefusedException as above
+   */
   void change(Person person);
 
   void add(NameChange change);

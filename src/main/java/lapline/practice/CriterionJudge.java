@@ -1,5 +1,7 @@
 package lapline.practice;
 
+import static lapline.practice.quantity.PanelQuantities.FILM_SHARE;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -167,9 +169,9 @@ final class CriterionJudge {
             "score.advice.more", Phrase.quantity(more.getAsInt(), Dimension.COUNT));
       }
     }
-    return value.standardUncertainty() > 0
-        ? surely(c, value)
-        : Phrase.message("score.advice.near-limit");
+    // the spread of a share shrinks towards all and nothing, so no limit of it is sure
+    boolean surely = value.standardUncertainty() > 0 && !c.quantity().equals(FILM_SHARE);
+    return surely ? surely(c, value) : Phrase.message("score.advice.near-limit");
   }
 
   /** What has to be measured for the verdict to be sure, with this uncertainty. */

@@ -176,7 +176,6 @@ public class DecideSkill {
   private SignOff grant(Person by, Evidence evidence) {
     Instant now = clock.instant();
     Skill skill = evidence.skill();
-    Instant expires = ZonedDateTime.ofInstant(now, by.zone()).plus(skill.valid()).toInstant();
     SignOff signOff =
         new SignOff(
             UUID.randomUUID(),
@@ -188,9 +187,22 @@ public class DecideSkill {
             SignOff.State.GRANTED,
             by.id(),
             now,
-            expires);
+            expiry(by, skill, now));
     records.add(signOff);
     return signOff;
+  }
+
+  /**
+   * Until when a sign-off of this skill would be good that were given now. An early renewal runs
+   * from the day it is decided, too, and not from the end of the one before: nobody is signed off
+   * for longer than the skill says on evidence of one day (common practice, no source).
+   */
+  public Instant expiryIfGivenNow(Person by, Skill skill) {
+    return expiry(by, skill, clock.instant());
+  }
+
+  private static Instant expiry(Person by, Skill skill, Instant given) {
+    return ZonedDateTime.ofInstant(given, by.zone()).plus(skill.valid()).toInstant();
   }
 
   private Skill skill(String id) {

@@ -10,10 +10,12 @@ import jakarta.persistence.EntityManager;
 import jakarta.persistence.PersistenceContext;
 import jakarta.transaction.UserTransaction;
 import java.net.URL;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Future;
@@ -25,9 +27,14 @@ import lapline.grading.GradePanel;
 import lapline.grading.Grading;
 import lapline.journeys.Arranging;
 import lapline.journeys.Web;
+import lapline.people.AccountRefusedException;
 import lapline.people.ChangeAccount;
+import lapline.people.CorrectNames;
+import lapline.people.LookAfterPeople;
 import lapline.people.PeopleRecords;
 import lapline.people.Person;
+import lapline.people.Role;
+import lapline.people.Workshop;
 import lapline.practice.ChangeTargets;
 import lapline.practice.FieldProblem;
 import lapline.practice.GunCard;
@@ -65,6 +72,8 @@ class SameMomentIT {
   @Inject private PeopleRecords people;
   @Inject private SetItemAside aside;
   @Inject private ChangeAccount accounts;
+  @Inject private LookAfterPeople lookAfter;
+  @Inject private CorrectNames names;
   @Inject private ChangeTargets targets;
   @Inject private LookAfterGunCards cards;
   @Inject private GradePanel grade;
@@ -135,6 +144,56 @@ class SameMomentIT {
     assertTrue(made.get(0).isPresent());
     assertTrue(made.get(1).isEmpty());
     accounts.revokeToken(owner, accounts.goodToken(owner, name).orElseThrow().id());
+  }
+
+  @Test
+  void of_two_workshops_that_want_one_sign_in_name_the_second_is_told() throws Exception {
+    Person here = the("registrar");
+    Person there = registrarOfAnotherWorkshop();
+    String name = "new." + UUID.randomUUID();
+    Set<Role> roles = Set.of(Role.APPRENTICE);
+    List<Optional<String>> told =
+        both(
+            () -> refused(() -> lookAfter.add(here, "Nia Fairlead", name, roles)),
+            () -> refused(() -> lookAfter.add(there, "Noor Bowline", name, roles)));
+    assertEquals(List.of(Optional.empty(), Optional.of("people.add.taken")), told);
+    assertEquals(here.workshop(), people.bySignInName(name).orElseThrow().workshop());
+
+    Person one = lookAfter.add(here, "Oda Thimble", "old." + UUID.randomUUID(), roles);
+    Person two = lookAfter.add(there, "Otis Marline", "old." + UUID.randomUUID(), roles);
+    String next = "next." + UUID.randomUUID();
+    told =
+        both(
+            () -> refused(() -> names.run(here, one.id(), one.name(), next)),
+            () -> refused(() -> names.run(there, two.id(), two.name(), next)));
+    assertEquals(List.of(Optional.empty(), Optional.of("people.add.taken")), told);
+    assertEquals(one.id(), people.bySignInName(next).orElseThrow().id());
+  }
+
+  private Person registrarOfAnotherWorkshop() throws Exception {
+    Person here = the("registrar");
+    Workshop another =
+        new Workshop(UUID.randomUUID(), "Loft " + UUID.randomUUID(), here.zone(), here.units());
+    people.addWorkshop(another, Instant.EPOCH);
+    return new Person(
+        UUID.randomUUID(),
+        another.id(),
+        "Rolf Halyard",
+        "rolf." + UUID.randomUUID(),
+        Set.of(Role.REGISTRAR),
+        here.units(),
+        here.zone(),
+        true);
+  }
+
+  /** Key of what was refused; empty where nothing was. */
+  private static Optional<String> refused(Callable<?> done) throws Exception {
+    try {
+      done.call();
+      return Optional.empty();
+    } catch (AccountRefusedException e) {
+      return Optional.of(e.problems().get(0).key());
+    }
   }
 
   @Test

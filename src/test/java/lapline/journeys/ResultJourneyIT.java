@@ -140,14 +140,15 @@ class ResultJourneyIT extends Journey {
 
   /** What was left out is read later; all else stays, and the panel is scored from all of it. */
   private void readWhatIsMissing(String attempt) {
+    assertThat(text()).contains("Fluid knob").doesNotContain("2.50");
     press("again:measure");
     waiting().until(d -> d.getCurrentUrl().contains("/learn/entry"));
     assertThat(until(By.id("r-gun-pressure")).getDomProperty("value")).isEqualTo("165 kPa");
-    keep(attempt, Map.of("gloss-60", "91"));
+    keep(attempt, Map.of("fluid-turns", "2.5"));
     open("/learn/entry?attempt=" + attempt);
     press("score");
     waiting().until(d -> d.getCurrentUrl().contains("/learn/result"));
-    assertThat(text()).contains("91").contains("Gloss at 60°");
+    assertThat(text()).contains("2.50 ± 0.20");
   }
 
   /** Looks at the page at the three widths people have. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.time.Period;
 import lapline.people.NotAllowedException;
 import lapline.people.NotFoundException;
@@ -50,6 +51,28 @@ class StartRenewalTest {
     assertThat(shop.grant(shop.examiner)).isEmpty();
     assertThat(shop.signOff().expires()).isAfter(before.expires());
     assertThat(shop.learnerWaits()).isFalse();
+  }
+
+  /** Common practice, no source. */
+  @Test
+  void an_early_renewal_runs_from_its_decision_and_the_one_before_ends_as_it_would_have() {
+    SignOff before = shop.signOff();
+    shop.clock.turn(TO_THE_LAST_SIXTY_DAYS);
+    shop.threePanels(shop.learner, shop.instructor);
+    Instant told = shop.decide.expiryIfGivenNow(shop.examiner, SignOffShop.CLEAR);
+    assertThat(shop.grant(shop.examiner)).isEmpty();
+    SignOff after = shop.signOff();
+    assertThat(after.expires())
+        .isEqualTo(told)
+        .isEqualTo(
+            after.granted().atZone(shop.examiner.zone()).plus(Period.ofMonths(12)).toInstant());
+    assertThat(shop.signOffs.signOff(before.id()).orElseThrow()).isEqualTo(before);
+  }
+
+  @Test
+  void the_panels_of_the_first_time_are_too_old_to_renew_on() {
+    shop.clock.turn(TO_THE_LAST_SIXTY_DAYS);
+    assertThat(shop.grant(shop.examiner)).containsExactly("signoff.refused.incomplete");
   }
 
   @Test

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.UUID;
 import lapline.pages.Errors;
 import lapline.people.AccountProblem;
+import lapline.people.AccountRefusedException;
 import lapline.people.CorrectNames;
 import lapline.people.LookAfterPeople;
 import lapline.people.NameChange;
@@ -73,14 +74,21 @@ public class PersonPage {
   }
 
   public String saveNames() {
-    Person by = signedIn.person();
-    List<AccountProblem> wrong = correctNames.run(by, uuid(), given(name), given(signInName));
+    List<AccountProblem> wrong = correct();
     wrong.forEach(p -> errors.add(p.field(), p.key(), p.args().toArray()));
     if (!wrong.isEmpty()) {
       return null;
     }
     errors.news("people.person.saved", name.strip());
     return "/office/person.xhtml?faces-redirect=true&id=" + id;
+  }
+
+  private List<AccountProblem> correct() {
+    try {
+      return correctNames.run(signedIn.person(), uuid(), given(name), given(signInName));
+    } catch (AccountRefusedException e) {
+      return e.problems();
+    }
   }
 
   private static String given(String text) {

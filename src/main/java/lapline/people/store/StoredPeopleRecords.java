@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.LockModeType;
 import jakarta.persistence.PersistenceContext;
+import jakarta.persistence.PersistenceException;
 import jakarta.persistence.TypedQuery;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
@@ -15,6 +16,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import lapline.people.AccessToken;
+import lapline.people.AccountRefusedException;
 import lapline.people.NameChange;
 import lapline.people.PeopleRecords;
 import lapline.people.Person;
@@ -69,12 +71,25 @@ public class StoredPeopleRecords implements PeopleRecords {
     row.createdAt = at;
     row.take(person);
     rows.persist(row);
-    rows.flush();
+    write(person);
+  }
+
+  /** A name is looked for before, but not seen while another transaction is about to take it. */
+  private void write(Person person) {
+    try {
+      rows.flush();
+    } catch (PersistenceException e) {
+      if (String.valueOf(e.getMessage()).toLowerCase(Locale.ROOT).contains("person_sign_in_name")) {
+        throw AccountRefusedException.taken(person.signInName());
+      }
+      throw e;
+    }
   }
 
   @Override
   public void change(Person person) {
     rows.find(PersonEntity.class, person.id()).take(person);
+    write(person);
   }
 
   @Override

@@ -103,8 +103,7 @@ final class CoatDrawing {
     String shown =
         overlaps.isEmpty()
             ? words.say("drawing.coat.no-overlap", coat.passes().size())
-            : words.say(
-                "drawing.coat.meaning",
+            : meaning(
                 words.quantity(overlaps.get(0), Dimension.SHARE),
                 words.quantity(overlaps.get(overlaps.size() - 1), Dimension.SHARE));
     String beyond =
@@ -112,6 +111,12 @@ final class CoatDrawing {
             ", ",
             coat.passes().stream().filter(p -> !isShown(p)).map(p -> "" + p.number()).toList());
     return beyond.isEmpty() ? shown : shown + " " + words.say("drawing.coat.beyond", beyond);
+  }
+
+  private String meaning(String least, String most) {
+    return least.equals(most)
+        ? words.say("drawing.coat.meaning.even", least)
+        : words.say("drawing.coat.meaning", least, most);
   }
 
   private boolean isShown(SprayedCoat.Pass pass) {

@@ -8,6 +8,7 @@ import jakarta.faces.context.FacesContext;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -82,6 +83,11 @@ public class DecisionPage {
   /** What the latest sign-off is worth now; null where there is none. */
   public String getStanding() {
     return signOff().map(s -> s.at(clock.instant()).name()).orElse(null);
+  }
+
+  /** Until when a sign-off would be good that is given today. */
+  public Instant getNewExpiry() {
+    return decideSkill.expiryIfGivenNow(signedIn.person(), getEvidence().skill());
   }
 
   /** The steps that this person may take now. */

@@ -61,6 +61,18 @@ class CoatAndStrokeDrawingTest {
   }
 
   @Test
+  void a_coat_whose_passes_all_overlap_alike_is_said_to() {
+    SprayedCoat even =
+        new SprayedCoat(
+            1,
+            0.2,
+            List.of(
+                pass(1, 0.1, Double.NaN, 0), pass(2, 0.16, 0.06, 0), pass(3, 0.22, 0.06, 0)));
+    assertThat(plain(new CoatDrawing(PANEL, even, METRIC).meaning()))
+        .endsWith("The overlap is 70 % from every pass to the next.");
+  }
+
+  @Test
   void a_stroke_says_where_the_gun_went_and_what_that_does() {
     assertThat(plain(stroke(0.03).meaning())).contains("moved away by 30 mm", "thinner");
     assertThat(plain(stroke(-0.03).meaning())).contains("came nearer by 30 mm", "thicker");
