@@ -170,20 +170,23 @@ class SameMomentIT {
     assertEquals(one.id(), people.bySignInName(next).orElseThrow().id());
   }
 
-  private Person registrarOfAnotherWorkshop() throws Exception {
+  private Person registrarOfAnotherWorkshop() {
     Person here = the("registrar");
     Workshop another =
         new Workshop(UUID.randomUUID(), "Loft " + UUID.randomUUID(), here.zone(), here.units());
     people.addWorkshop(another, Instant.EPOCH);
-    return new Person(
-        UUID.randomUUID(),
-        another.id(),
-        "Rolf Halyard",
-        "rolf." + UUID.randomUUID(),
-        Set.of(Role.REGISTRAR),
-        here.units(),
-        here.zone(),
-        true);
+    Person registrar =
+        new Person(
+            UUID.randomUUID(),
+            another.id(),
+            "Rolf Halyard",
+            "rolf." + UUID.randomUUID(),
+            Set.of(Role.REGISTRAR),
+            here.units(),
+            here.zone(),
+            true);
+    people.add(registrar, Instant.EPOCH);
+    return registrar;
   }
 
   /** Key of what was refused; empty where nothing was. */
