@@ -66,8 +66,7 @@ class CoatAndStrokeDrawingTest {
         new SprayedCoat(
             1,
             0.2,
-            List.of(
-                pass(1, 0.1, Double.NaN, 0), pass(2, 0.16, 0.06, 0), pass(3, 0.22, 0.06, 0)));
+            List.of(pass(1, 0.1, Double.NaN, 0), pass(2, 0.16, 0.06, 0), pass(3, 0.22, 0.06, 0)));
     assertThat(plain(new CoatDrawing(PANEL, even, METRIC).meaning()))
         .endsWith("The overlap is 70 % from every pass to the next.");
   }
