@@ -1,9 +1,11 @@
 package lapline.benchmarks;
 
+import java.util.Arrays;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import java.util.random.RandomGenerator;
 import lapline.trade.colour.Ciede2000;
+import lapline.trade.colour.ColourDifferences;
 import lapline.trade.colour.Lab;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -55,6 +57,16 @@ public class ColourDifferenceBenchmark {
     double sum = 0;
     for (int i = 0; i < PAIRS; i++) {
       sum += Ciede2000.of(first[i], second[i]);
+    }
+    return sum;
+  }
+
+  /** The same, all at once. */
+  @Benchmark
+  public double millionAtOnce() {
+    double sum = 0;
+    for (double difference : ColourDifferences.of(Arrays.asList(first), Arrays.asList(second))) {
+      sum += difference;
     }
     return sum;
   }

@@ -10,12 +10,6 @@ package lapline.trade.colour;
  */
 public final class Ciede2000 {
   private static final double CHROMA_25_TO_7 = Math.pow(25, 7);
-  private static final double COS_30 = Hue.cosine(30);
-  private static final double SIN_30 = Hue.cosine(60);
-  private static final double COS_6 = Hue.cosine(6);
-  private static final double SIN_6 = Hue.cosine(84);
-  private static final double COS_63 = Hue.cosine(63);
-  private static final double SIN_63 = Hue.cosine(27);
 
   private Ciede2000() {}
 
@@ -94,26 +88,8 @@ public final class Ciede2000 {
       return new Weights(
           1 + 0.015 * off / Math.sqrt(20 + off),
           1 + 0.045 * chroma,
-          1 + 0.015 * chroma * hueTerm(cos, sin),
+          1 + 0.015 * chroma * HueTerm.at(cos, sin),
           -BlueTwist.sine(cos, sin) * 2 * saturation(chroma));
-    }
-
-    /**
-     * T = 1 − 0.17 cos(h − 30°) + 0.24 cos 2h + 0.32 cos(3h + 6°) − 0.20 cos(4h − 63°), its
-     * multiple angles from one sine and one cosine.
-     */
-    private static double hueTerm(double cos, double sin) {
-      double cos2 = cos * cos - sin * sin;
-      double sin2 = 2 * sin * cos;
-      double cos3 = cos2 * cos - sin2 * sin;
-      double sin3 = sin2 * cos + cos2 * sin;
-      double cos4 = cos2 * cos2 - sin2 * sin2;
-      double sin4 = 2 * sin2 * cos2;
-      return 1
-          - 0.17 * (cos * COS_30 + sin * SIN_30)
-          + 0.24 * cos2
-          + 0.32 * (cos3 * COS_6 - sin3 * SIN_6)
-          - 0.20 * (cos4 * COS_63 + sin4 * SIN_63);
     }
   }
 }

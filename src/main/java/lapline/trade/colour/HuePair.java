@@ -13,7 +13,7 @@ package lapline.trade.colour;
  */
 record HuePair(double cos, double sin, double step) {
   /** Where the product of two chromas is less, one of them is a grey and has no hue. */
-  private static final double GREY = 1e-100;
+  static final double GREY = 1e-100;
 
   /**
    * @param c1 distance of (a1, b1) from grey, c2 that of (a2, b2)

@@ -3,6 +3,7 @@ package lapline.trade.colour;
 import static lapline.trade.BadInput.isTaken;
 import static lapline.trade.BadInput.numbers;
 
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import lapline.trade.BadInput;
@@ -72,6 +73,11 @@ class ColourBadInputTest {
         BadInput.of(
             "AngleSet.flopIndex", "L*15 - L*110", -10, () -> lightnesses(40, 45, 50).flopIndex()),
         BadInput.of("AngleSet.flopIndex", "L*45", 0, () -> lightnesses(40, 0, 30).flopIndex()),
+        BadInput.of(
+            "ColourDifferences.of",
+            "second.size",
+            1,
+            () -> ColourDifferences.of(List.of(), List.of(GREY))),
         BadInput.of(
             "CardJudgement.of",
             "card white X",

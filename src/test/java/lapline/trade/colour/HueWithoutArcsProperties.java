@@ -21,7 +21,7 @@ class HueWithoutArcsProperties {
 
       assertThat(BlueTwist.sine(Hue.cosine(hue), sine(hue)))
           .as("hue %s", hue)
-          .isCloseTo(sine(angle), within(1e-13));
+          .isCloseTo(sine(angle), within(1e-14));
     }
   }
 
