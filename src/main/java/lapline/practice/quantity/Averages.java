@@ -4,7 +4,6 @@ import java.util.List;
 import lapline.practice.Reading;
 import lapline.trade.measure.Estimate;
 import lapline.trade.measure.Gum;
-import lapline.trade.measure.Summary;
 
 /** Means over places, coats or passes with what is not known of them. */
 public final class Averages {
@@ -24,17 +23,11 @@ public final class Averages {
    * @param values one or more
    */
   public static Estimate of(List<Estimate> values) {
-    double[] numbers = values.stream().mapToDouble(Estimate::value).toArray();
-    if (numbers.length == 1) {
+    if (values.size() == 1) {
       return values.get(0);
     }
-    Summary s = Summary.of(numbers);
     double instrument =
         values.stream().mapToDouble(Estimate::standardUncertainty).average().orElse(0) / 2;
-    double scatter = s.standardDeviation() / Math.sqrt(numbers.length);
-    Estimate typeA = new Estimate(s.mean(), scatter, numbers.length - 1.0);
-    return Gum.combine(
-        s.mean(),
-        List.of(new Gum.Part(1, typeA), new Gum.Part(1, Estimate.of(s.mean(), instrument))));
+    return Gum.mean(values.stream().mapToDouble(Estimate::value).toArray(), instrument);
   }
 }

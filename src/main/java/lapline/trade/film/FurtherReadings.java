@@ -1,12 +1,10 @@
 package lapline.trade.film;
 
-import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.IntPredicate;
 import lapline.trade.measure.Conformance;
 import lapline.trade.measure.Estimate;
 import lapline.trade.measure.Gum;
-import lapline.trade.measure.Gum.Part;
 import lapline.trade.measure.TargetRange;
 import lapline.trade.measure.Valid;
 import lapline.trade.measure.Verdict;
@@ -80,7 +78,7 @@ public final class FurtherReadings {
       double mean, double spread, int count, double offset, TargetRange range, int more) {
     check(mean, spread, count, offset, more);
     if (more == 0 || spread == 0) {
-      return settled(mean(mean, spread, count + more, offset), range) ? 1 : 0;
+      return settled(Gum.mean(mean, spread, count + more, offset), range) ? 1 : 0;
     }
     ChiSquaredDistribution chi = ChiSquaredDistribution.of(count - 1.0);
     double sum = 0;
@@ -88,7 +86,7 @@ public final class FurtherReadings {
       double quantile = chi.inverseCumulativeProbability((i + 0.5) / SPREADS);
       double variance = spread * spread * (count - 1) / quantile;
       double together = ((count - 1) * spread * spread + more * variance) / (count + more - 1);
-      Estimate after = mean(mean, Math.sqrt(together), count + more, offset);
+      Estimate after = Gum.mean(mean, Math.sqrt(together), count + more, offset);
       double share = more / (double) (count + more);
       Estimate moved = Estimate.of(mean, share * Math.sqrt(variance * (1.0 / count + 1.0 / more)));
       sum += SettledMeans.of(after, range).probability(moved);
@@ -102,12 +100,6 @@ public final class FurtherReadings {
     Valid.between("count", count, 2, 100_000);
     Valid.notNegative("offset", offset);
     Valid.between("most", most, 0, 1000);
-  }
-
-  private static Estimate mean(double mean, double spread, int count, double offset) {
-    Estimate scatter = new Estimate(mean, spread / Math.sqrt(count), count - 1);
-    Estimate shared = Estimate.of(mean, offset);
-    return Gum.combine(mean, List.of(new Part(1, scatter), new Part(1, shared)));
   }
 
   private static boolean settled(Estimate mean, TargetRange range) {

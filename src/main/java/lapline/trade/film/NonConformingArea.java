@@ -18,7 +18,8 @@ import org.locationtech.jts.operation.union.UnaryUnionOp;
 /**
  * How far a film that failed SSPC-PA 2 reaches: spots are read every 1.5 m in eight directions from
  * the one that failed, each direction until two in a row conform or the surface ends. All within
- * 1.5 m of a spot that does not conform is non-conforming.
+ * 1.5 m of a spot that does not conform is non-conforming. For up to 100 m²; of more, the standard
+ * has every 10 m² of the shift measured instead ({@link SuspectShift}).
  *
  * <p>A spot conforms inside the specified range itself; the 80 and 120 % that an acceptance allows
  * single spots do not hold here. Source: SSPC-PA 2, on the magnitude of a non-conforming area, from
@@ -26,7 +27,7 @@ import org.locationtech.jts.operation.union.UnaryUnionOp;
  *
  * @param specified least and most dry film, metres, more than 0; the upper end may be open
  * @param width of the surface coated in one shift, laid out flat, metres, more than 0
- * @param height of it, metres, more than 0
+ * @param height of it, metres, more than 0; both together at most 100 m²
  * @param failed the spot that failed, on the surface
  * @param read the readings of each further spot, outwards, for each of the eight directions
  */
@@ -39,6 +40,7 @@ public record NonConformingArea(
   private static final int DIRECTIONS = 8;
   private static final int IN_A_ROW = 2;
   private static final double STEP = 1.5;
+  private static final double MOST_AREA = 100;
 
   /** Takes up rounding only. */
   private static final double HAIR = 1e-9;
@@ -52,6 +54,7 @@ public record NonConformingArea(
     Valid.positive("specified least", specified.least());
     Valid.positive("width", width);
     Valid.positive("height", height);
+    Valid.between("width * height", width * height, 0, MOST_AREA);
     Valid.between("failed x", failed.x, 0, width);
     Valid.between("failed y", failed.y, 0, height);
     Valid.between("directions", read.size(), DIRECTIONS, DIRECTIONS);

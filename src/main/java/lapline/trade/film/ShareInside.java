@@ -14,9 +14,10 @@ import org.hipparchus.analysis.solvers.BrentSolver;
  * one: with one limit this is the exact confidence of the noncentral t, with two the mean and
  * spread that are likeliest for the share stand for the true ones (the parametric bootstrap
  * p-value, DiCiccio and Stern, Journal of the Royal Statistical Society B 56, 1994, from memory).
- * Simulated in the tests: 94 to 96 % at 95 %, from five readings on, for true shares of 60 to 99 %;
- * a film that spreads wider than its range makes five readings' interval a little too wide (96.5
- * %).
+ * Simulated in the tests, at 95 %: 94 to 96 % from five readings on, for true shares of 60 to 99 %;
+ * up to 97 % where the film spreads wider than its range; of five readings no less than 92 % where
+ * almost all lies inside. Three or four readings are taken, but say little: 91 to 97 % up to a true
+ * share of 99 %.
  *
  * <p>Why not a count of the readings inside: a count is a whole number, so its exact interval
  * (Clopper and Pearson) has to be too wide. Of ten readings at a true share of 95 % it holds the

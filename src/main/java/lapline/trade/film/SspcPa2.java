@@ -34,7 +34,7 @@ import lapline.trade.measure.Valid;
 public record SspcPa2(TargetRange specified, RestrictionLevel level, double coatedArea) {
   static final int READINGS_IN_A_SPOT = 3;
   static final int SPOTS_IN_AN_AREA = 5;
-  private static final double AREA = 10;
+  static final double AREA = 10;
   private static final double MOST_AREA = 1e6;
 
   public SspcPa2 {

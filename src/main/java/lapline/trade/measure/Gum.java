@@ -154,20 +154,45 @@ public final class Gum {
    * Mean of repeated readings of one thing with an instrument whose own uncertainty is common to
    * all: type A s/√n with n − 1 degrees of freedom, joined by the instrument's type B.
    *
+   * <p>Of fewer than five readings the degrees of freedom are not those of Welch and Satterthwaite,
+   * with which the interval held the truth 88 to 95 % of the time, but such that it holds it 94 to
+   * 96 % of the time, of two readings 94 to 96.5 %, whatever the spread and the instrument.
+   *
    * @param values one or more readings in SI
    * @param instrument standard uncertainty of one reading, 0 or more, taken as known, not lessened
    *     by repeating
    */
   public static Estimate mean(double[] values, double instrument) {
-    Valid.notNegative("instrument", instrument);
     Summary s = Summary.of(values);
-    Estimate typeB = Estimate.of(s.mean(), instrument);
-    if (values.length < 2) {
+    return mean(s.mean(), s.standardDeviation(), values.length, instrument);
+  }
+
+  /**
+   * The same of readings that are known by their mean and spread.
+   *
+   * @param mean finite
+   * @param spread sample standard deviation, 0 or more; of no matter for one reading
+   * @param readings how many, 1 or more
+   */
+  public static Estimate mean(double mean, double spread, int readings, double instrument) {
+    Valid.between("readings", readings, 1, Integer.MAX_VALUE);
+    Valid.notNegative("spread", spread);
+    Estimate typeB = Estimate.of(mean, Valid.notNegative("instrument", instrument));
+    if (readings == 1) {
       return typeB;
     }
-    double typeA = s.standardDeviation() / Math.sqrt(values.length);
-    Estimate a = new Estimate(s.mean(), typeA, values.length - 1.0);
-    return combine(s.mean(), List.of(new Part(1, a), new Part(1, typeB)));
+    Estimate typeA = new Estimate(mean, spread / Math.sqrt(readings), readings - 1.0);
+    Estimate both = combine(mean, List.of(new Part(1, typeA), new Part(1, typeB)));
+    if (readings >= FewReadings.ENOUGH || both.standardUncertainty() == 0) {
+      return both;
+    }
+    double share = square(typeA.standardUncertainty() / both.standardUncertainty());
+    double freedom = FewReadings.degreesOfFreedom(readings, share);
+    return new Estimate(mean, both.standardUncertainty(), freedom);
+  }
+
+  private static double square(double x) {
+    return x * x;
   }
 
   /**

@@ -106,6 +106,13 @@ class BadInputTest {
         .and("NonConformingArea.about", "failed beside it", () -> about(3))
         .numbers("Place.new", a -> new Place(a[0], a[1]), 1, 1)
         .and("NonConformingArea.with", "no direction", () -> about(1).with(8, READINGS))
+        .positives(
+            "SuspectShift.new",
+            a -> new SuspectShift(new TargetRange(a[0], 1), RestrictionLevel.LEVEL_3, a[1]),
+            5e-5,
+            150)
+        .and("SuspectShift.judge", "no areas", () -> shift().judge(List.of()))
+        .and("SuspectShift.nonConforming", "no areas", () -> shift().nonConforming(List.of()))
         .positives("RestrictionLevel.spotLeast", a -> RestrictionLevel.LEVEL_3.spotLeast(a[0]), 1)
         .and("RestrictionLevel.spotMost", "no number", () -> spotMost(Double.NaN))
         .and("RestrictionLevel.spotMost", "no film", () -> spotMost(0))
@@ -122,6 +129,10 @@ class BadInputTest {
 
   private static void search(List<List<FilmReadings>> read) {
     new NonConformingArea(CLEAR, 2, 2, CENTRE, read);
+  }
+
+  private static SuspectShift shift() {
+    return new SuspectShift(CLEAR, RestrictionLevel.LEVEL_3, 150);
   }
 
   private static void repeated(int readings) {

@@ -23,9 +23,9 @@ class NonConformingAreaTest {
   private static final FilmReadings THIN = Micrometres.readings("38 39 40");
   private static final double CIRCLE = Math.PI * 1.5 * 1.5;
 
-  /** In the middle of a wall of 30 by 20 m. */
+  /** In the middle of a wall of 12.5 by 8 m, as large as may be searched. */
   private static NonConformingArea wall() {
-    return NonConformingArea.about(new Place(15, 10), CLEAR, 30, 20);
+    return NonConformingArea.about(new Place(6, 4), CLEAR, 12.5, 8);
   }
 
   /** Reads whatever is asked for until nothing is. */
@@ -48,15 +48,15 @@ class NonConformingAreaTest {
 
     assertThat(first).extracting(Spot::direction).containsExactly(0, 1, 2, 3, 4, 5, 6, 7);
     assertThat(first).allSatisfy(s -> assertThat(fromMiddle(s.at())).isCloseTo(1.5, within(1e-12)));
-    assertThat(first.get(0).at()).isEqualTo(new Place(16.5, 10));
-    assertThat(first.get(2).at().x()).isCloseTo(15, within(1e-12));
-    assertThat(first.get(2).at().y()).isCloseTo(11.5, within(1e-12));
-    assertThat(first.get(3).at().x()).isCloseTo(15 - 1.5 / Math.sqrt(2), within(1e-12));
-    assertThat(first.get(3).at().y()).isCloseTo(10 + 1.5 / Math.sqrt(2), within(1e-12));
+    assertThat(first.get(0).at()).isEqualTo(new Place(7.5, 4));
+    assertThat(first.get(2).at().x()).isCloseTo(6, within(1e-12));
+    assertThat(first.get(2).at().y()).isCloseTo(5.5, within(1e-12));
+    assertThat(first.get(3).at().x()).isCloseTo(6 - 1.5 / Math.sqrt(2), within(1e-12));
+    assertThat(first.get(3).at().y()).isCloseTo(4 + 1.5 / Math.sqrt(2), within(1e-12));
   }
 
   private static double fromMiddle(Place at) {
-    return Math.hypot(at.x() - 15, at.y() - 10);
+    return Math.hypot(at.x() - 6, at.y() - 4);
   }
 
   @Test
@@ -64,7 +64,7 @@ class NonConformingAreaTest {
     NonConformingArea search = searched(wall(), at -> false);
 
     assertThat(spots(search)).isEqualTo(16);
-    assertThat(search.nonConforming()).containsExactly(new Place(15, 10));
+    assertThat(search.nonConforming()).containsExactly(new Place(6, 4));
     assertThat(search.area()).isCloseTo(CIRCLE, within(1e-3));
   }
 
@@ -72,16 +72,16 @@ class NonConformingAreaTest {
   void one_good_spot_does_not_end_a_direction() {
     NonConformingArea search = wall().with(0, GOOD).with(0, THIN).with(0, GOOD);
 
-    assertThat(search.next()).contains(new Spot(0, new Place(21, 10)));
+    assertThat(search.next()).contains(new Spot(0, new Place(12, 4)));
     assertThat(search.with(0, GOOD).next()).extracting(Spot::direction).doesNotContain(0);
-    assertThat(search.nonConforming()).containsExactly(new Place(15, 10), new Place(18, 10));
+    assertThat(search.nonConforming()).containsExactly(new Place(6, 4), new Place(9, 4));
   }
 
   /** A band of thin film across: centres 1.5 m apart along a line, each circle of radius 1.5 m. */
   @Test
   void a_band_is_followed_to_both_its_ends() {
     NonConformingArea search =
-        searched(wall(), at -> Math.abs(at.y() - 10) < 0.1 && Math.abs(at.x() - 15) < 4);
+        searched(wall(), at -> Math.abs(at.y() - 4) < 0.1 && Math.abs(at.x() - 6) < 4);
 
     assertThat(search.nonConforming()).hasSize(5);
     // each circle after the first adds itself less the lens of two circles a radius apart
@@ -102,12 +102,12 @@ class NonConformingAreaTest {
 
   @Test
   void a_direction_ends_with_the_surface_and_a_corner_has_three() {
-    NonConformingArea corner = NonConformingArea.about(new Place(0, 0), CLEAR, 30, 20);
+    NonConformingArea corner = NonConformingArea.about(new Place(0, 0), CLEAR, 12.5, 8);
 
     assertThat(corner.next()).extracting(Spot::direction).containsExactly(0, 1, 2);
     assertThat(corner.area()).isCloseTo(CIRCLE / 4, within(1e-3));
-    // 20 m up there is room for 13 spots, 20 m aslant too, 30 m along for 20
-    assertThat(spots(searched(corner, at -> true))).isEqualTo(13 + 18 + 20);
+    // 8 m up there is room for 5 spots, as far up aslant for 7, 12.5 m along for 8
+    assertThat(spots(searched(corner, at -> true))).isEqualTo(5 + 7 + 8);
   }
 
   @Test
@@ -116,6 +116,14 @@ class NonConformingAreaTest {
 
     assertThat(panel.next()).isEmpty();
     assertThat(panel.area()).isCloseTo(0.24, within(1e-9));
+  }
+
+  @Test
+  void more_than_a_hundred_square_metres_are_not_searched() {
+    assertThatThrownBy(() -> NonConformingArea.about(new Place(6, 4), CLEAR, 12.6, 8))
+        .isInstanceOf(MeasureException.class)
+        .hasMessageContaining("width * height")
+        .hasMessageContaining("100");
   }
 
   @Test

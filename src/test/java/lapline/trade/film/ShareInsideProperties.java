@@ -56,6 +56,25 @@ class ShareInsideProperties {
   }
 
   @ParameterizedTest
+  @CsvSource({"5, 57.5, 9", "5, 57.5, 12", "7, 57.5, 12"})
+  void that_of_a_film_wider_than_its_range_holds_it_up_to_97_times(
+      int count, double mean, double spread) {
+    assertThat(held(count, mean * 1e-6, spread * 1e-6, CLEAR)).isBetween(0.95, 0.97);
+  }
+
+  /** True share 99.98 %. */
+  @Test
+  void five_readings_of_a_film_almost_all_inside_hold_it_no_less_than_92_times() {
+    assertThat(held(5, 57.5e-6, 2e-6, CLEAR)).isBetween(0.92, 0.96);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"3, 57.5, 3", "3, 57.5, 9", "4, 57.5, 9", "4, 53, 3"})
+  void three_or_four_readings_hold_it_91_to_97_times(int count, double mean, double spread) {
+    assertThat(held(count, mean * 1e-6, spread * 1e-6, CLEAR)).isBetween(0.905, 0.973);
+  }
+
+  @ParameterizedTest
   @CsvSource({"3, 55, 4", "12, 53, 3"})
   void so_it_does_with_one_limit_alone(int count, double mean, double spread) {
     assertThat(held(count, mean * 1e-6, spread * 1e-6, TargetRange.atLeast(50e-6)))

@@ -105,6 +105,10 @@ class MeasureBadInputTest {
                 1.1),
             numbers("Gum.mean", "values", v -> Gum.mean(new double[] {1, v}, 1)),
             numbers("Gum.mean", "instrument", u -> Gum.mean(new double[] {1}, u), -1),
+            numbers("Gum.mean", "value", m -> Gum.mean(m, 1, 3, 1)),
+            numbers("Gum.mean", "spread", s -> Gum.mean(1, s, 3, 1), -1),
+            numbers("Gum.mean", "instrument", u -> Gum.mean(1, 1, 3, u), -1),
+            Stream.of(BadInput.of("Gum.mean", "readings", 0, () -> Gum.mean(1, 1, 0, 1))),
             numbers("Gum.rectangular", "halfWidth", Gum::rectangular, -1),
             numbers("Gum.triangular", "halfWidth", Gum::triangular, -1),
             numbers("Gum.resolution", "step", Gum::resolution, -1))
