@@ -22,11 +22,11 @@ public final class ClearPanel {
     panel.gunMixAndClimate();
     panel.passes();
     for (int coat = 1; coat <= 2; coat++) {
-      for (int place : new int[] {5, 10, 15}) {
+      for (int place : new int[] {3, 6, 15}) {
         panel.put("wet-film.c" + coat + ".at" + place, 62 + place % 2 + " µm");
       }
     }
-    for (int place : new int[] {1, 5, 8, 11, 15}) {
+    for (int place : new int[] {1, 3, 5, 13, 15}) {
       panel.put("gloss-60.at" + place, "" + (91 + place % 3));
       panel.put("gloss-20.at" + place, "" + (82 + place % 3));
     }

@@ -2,7 +2,9 @@ package lapline.practice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -11,12 +13,23 @@ import java.util.stream.Stream;
 import lapline.practice.PracticeTask.Anchor;
 import lapline.practice.PracticeTask.FindingRule;
 import lapline.practice.PracticeTask.RubricItem;
+import lapline.trade.measure.Estimate;
 import lapline.trade.measure.TargetRange;
+import lapline.trade.stroke.PassPlan;
+import lapline.trade.stroke.ReadingPlan;
+import lapline.trade.stroke.Spot;
+import lapline.trade.stroke.WrittenPasses;
 import org.junit.jupiter.api.Test;
 
 /** The practice tasks and measurands of the course as they lie in the files. */
 class PracticeTaskContentTest {
   private static final PracticeTasks COURSE = WrittenPanel.COURSE;
+
+  /** Of the example gun, fan full open, metres. */
+  private static final double FAN = 0.23;
+
+  /** Of one reading, as a share of the film. */
+  private static final double UNSURE = 0.03;
 
   /** What a gun card can speak for; a misspelt word would never find its card. */
   private static final Set<String> ON_A_CARD =
@@ -202,6 +215,38 @@ class PracticeTaskContentTest {
               .collect(Collectors.toSet());
       assertThat(demanded).as(task.id()).hasSizeBetween(1, 4);
     }
+  }
+
+  /**
+   * Where a pattern is sought, the places are those of the reading plan but for a few millimetres.
+   */
+  @Test
+  void places_that_show_a_stroke_tell_its_faults_as_well_as_the_best_do() {
+    List<PracticeTask> patterned =
+        COURSE.all().stream()
+            .filter(t -> t.passesPerCoat() > 0)
+            .filter(t -> t.panel().places().size() >= ReadingPlan.LEAST)
+            .toList();
+    assertThat(patterned).isNotEmpty();
+    for (PracticeTask task : patterned) {
+      List<Spot> places = task.panel().places().stream().map(p -> new Spot(p.x(), p.y())).toList();
+      PassPlan plan = plan(task, 0.7);
+      List<Spot> best = ReadingPlan.of(plan, places.size(), UNSURE);
+      assertThat(ReadingPlan.worth(plan, places, UNSURE))
+          .as(task.id())
+          .isGreaterThan(ReadingPlan.worth(plan, best, UNSURE) - 0.05);
+    }
+  }
+
+  private static PassPlan plan(PracticeTask task, double overlap) {
+    List<Map<Integer, Estimate>> nothingWritten = Collections.nCopies(task.coats(), Map.of());
+    return new WrittenPasses(
+            task.panel().width(),
+            task.panel().height(),
+            Estimate.of(FAN, 0.04 * FAN),
+            (1 - overlap) * FAN,
+            nothingWritten)
+        .asMeant();
   }
 
   @Test

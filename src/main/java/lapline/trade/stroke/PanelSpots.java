@@ -5,8 +5,13 @@ import java.util.List;
 
 /** Where on a panel a gauge can be set down: an even grid that keeps off the rim. */
 final class PanelSpots {
-  /** A gauge does not sit flat nearer to the edge than this, metres; course assumption. */
-  private static final double RIM = 0.015;
+  /**
+   * Nearer to an edge a film gauge that was set on a sheet reads wrongly, metres: ASTM D7091 and
+   * SSPC-PA 2 stay 1 in away, from memory. On a small panel it is less, so that there is room.
+   */
+  private static final double RIM = 0.025;
+
+  private static final double MOST_RIM = 1 / 8.0;
 
   private static final int COLUMNS = 17;
   private static final int ROWS = 25;
@@ -21,8 +26,8 @@ final class PanelSpots {
       for (int column = 0; column < COLUMNS; column++) {
         spots.add(
             new Spot(
-                RIM + (plan.width() - 2 * RIM) * column / (COLUMNS - 1),
-                RIM + (plan.height() - 2 * RIM) * row / (ROWS - 1)));
+                along(plan.width(), column / (COLUMNS - 1.0)),
+                along(plan.height(), row / (ROWS - 1.0))));
       }
     }
     return spots;
@@ -32,9 +37,14 @@ final class PanelSpots {
   static List<Spot> across(PassPlan plan) {
     List<Spot> line = new ArrayList<>();
     for (int i = 0; i < LINE; i++) {
-      double y = RIM + (plan.height() - 2 * RIM) * i / (LINE - 1);
-      line.add(new Spot(plan.width() / 2, y));
+      line.add(new Spot(plan.width() / 2, along(plan.height(), i / (LINE - 1.0))));
     }
     return line;
+  }
+
+  /** From rim to rim. */
+  private static double along(double side, double share) {
+    double rim = Math.min(RIM, MOST_RIM * side);
+    return rim + (side - 2 * rim) * share;
   }
 }

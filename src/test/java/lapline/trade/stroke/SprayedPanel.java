@@ -18,6 +18,7 @@ final class SprayedPanel {
   static final double HEIGHT = 0.46;
   static final double FAN = 0.23;
 
+  double fan = FAN;
   double film = 57.5e-6;
   double overlap = 0.7;
   double meantOverlap = 0.7;
@@ -43,7 +44,8 @@ final class SprayedPanel {
   double misplaced;
   double missing;
 
-  private final List<double[]> passes = new ArrayList<>();
+  /** Height of the middle and amount of each pass that was sprayed. */
+  final List<double[]> passes = new ArrayList<>();
   private double realStep;
   private final List<PassPlan.Coat> plan = new ArrayList<>();
 
@@ -121,9 +123,9 @@ final class SprayedPanel {
     double sum = 0;
     double shape = 2 / Math.exp(org.hipparchus.special.Beta.logBeta(0.5, beta));
     for (double[] pass : passes) {
-      double u = 2 * (y - pass[0]) / (FAN * arc);
+      double u = 2 * (y - pass[0]) / (fan * arc);
       if (Math.abs(u) < 1) {
-        sum += pass[1] * shape * Math.pow(1 - u * u, beta - 1) * (1 + lean * u) / arc;
+        sum += pass[1] * shape * Math.pow(1 - u * u, beta - 1) * (1 + lean * u) / arc * FAN / fan;
       }
     }
     double end = Math.max(0, 1 - Math.min(x, WIDTH - x) / lingerLength);
