@@ -128,4 +128,16 @@ class MeasureEdgesTest {
     // 1 − 0.95 is a little more than 0.05 in binary numbers, which is on the side of 'missed'
     assertThat(Verdict.of(probability)).isEqualTo(verdict);
   }
+
+  /** All scatter: Student's n − 1; all instrument: known. In between by hand. */
+  @Test
+  void few_readings_have_their_own_degrees_of_freedom_as_far_as_they_scatter() {
+    assertThat(Gum.mean(60, 2, 3, 0).degreesOfFreedom()).isEqualTo(2);
+    assertThat(Gum.mean(60, 0, 3, 1).degreesOfFreedom()).isInfinite();
+    assertThat(Gum.mean(60, 0, 3, 0).standardUncertainty()).isZero();
+    // half of the variance each: 2 (0.125 + 0.26 · 0.5) / 0.125
+    assertThat(Gum.mean(60, Math.sqrt(3), 3, 1).degreesOfFreedom()).isCloseTo(4.08, within(1e-9));
+    // five are those of Welch and Satterthwaite: 4 · 2²
+    assertThat(Gum.mean(60, Math.sqrt(5), 5, 1).degreesOfFreedom()).isCloseTo(16, within(1e-9));
+  }
 }
