@@ -16,14 +16,18 @@ public final class FittedFilm {
   private final StrokeModel model;
   private final double[] parameters;
 
-  private FittedFilm(StrokeFit fit, StrokeModel model, double[] parameters) {
+  /** Whether it is the film that was read, and not one that might have been. */
+  private final boolean read;
+
+  private FittedFilm(StrokeFit fit, StrokeModel model, double[] parameters, boolean read) {
+    this.read = read;
     this.fit = fit;
     this.model = model;
     this.parameters = parameters;
   }
 
   static FittedFilm of(StrokeFit fit) {
-    return new FittedFilm(fit, fit.model(), fit.parameters());
+    return new FittedFilm(fit, fit.model(), fit.parameters(), true);
   }
 
   /** How the passes lie in it, before what the fit found to be otherwise. */
@@ -38,7 +42,7 @@ public final class FittedFilm {
     if (i >= 0) {
       less[model.first() + i] = 0;
     }
-    return new FittedFilm(fit, model, less);
+    return new FittedFilm(fit, model, less, false);
   }
 
   /** The same hand without departures of these kinds. */
@@ -49,19 +53,19 @@ public final class FittedFilm {
         less[model.first() + i] = 0;
       }
     }
-    return new FittedFilm(fit, model, less);
+    return new FittedFilm(fit, model, less, false);
   }
 
   /** The same passes by a hand without any departure. */
   FittedFilm steady() {
     double[] less = parameters.clone();
     Arrays.fill(less, model.first(), less.length, 0);
-    return new FittedFilm(fit, model, less);
+    return new FittedFilm(fit, model, less, false);
   }
 
   /** The same hand and film with its passes as in another plan of as many coats. */
   public FittedFilm along(PassPlan other) {
-    return new FittedFilm(fit, new StrokeModel(other, model.departures()), parameters);
+    return new FittedFilm(fit, new StrokeModel(other, model.departures()), parameters, false);
   }
 
   /** Film at these places, metres. */
@@ -77,25 +81,32 @@ public final class FittedFilm {
 
   /** Share of the panel's area whose film lies in a range, by an even grid of places. */
   public double shareInside(TargetRange range) {
-    return Arrays.stream(at(PanelSpots.of(model.plan())))
-            .filter(f -> range.outsideBy(f) == 0)
-            .count()
-        / (double) PanelSpots.of(model.plan()).size();
+    double[] film = at(PanelSpots.area(model.plan()));
+    return Arrays.stream(film).filter(f -> range.outsideBy(f) == 0).count() / (double) film.length;
   }
 
-  /** Mean film over the panel, metres. */
+  /** Mean film over the panel, with what chance did to it in so far as it was read; metres. */
   public Estimate mean() {
-    StrokeModel.At at = model.at(parameters);
-    List<Spot> spots = PanelSpots.of(model.plan());
+    StrokeFit settled = fit.settled();
+    StrokeModel.At at = read ? settled.model().at(settled.parameters()) : model.at(parameters);
+    List<Spot> spots = PanelSpots.area(model.plan());
     double[] slopes = new double[parameters.length];
+    double[] chance = new double[2 * model.plan().passes()];
     double sum = 0;
     for (Spot s : spots) {
       sum += at.film(s.x(), s.y());
       for (int j = 0; j < slopes.length; j++) {
         slopes[j] += at.slopes[j] / spots.size();
       }
+      double[] here = HandScatter.byChance(model.plan(), at);
+      for (int k = 0; k < here.length; k++) {
+        chance[k] += here[k] / spots.size();
+      }
     }
-    return Estimate.of(sum / spots.size(), fit.uncertaintyOf(slopes));
+    double value = sum / spots.size();
+    return read
+        ? settled.cameOut(value - HandScatter.ofSteps(chance, settled.chance()), slopes, chance)
+        : Estimate.of(value, fit.uncertaintyOf(slopes));
   }
 
   /** Highest less lowest of what this film has more than another, over the panel; metres. */

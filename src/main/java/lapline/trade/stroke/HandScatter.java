@@ -11,9 +11,11 @@ final class HandScatter {
   /** Of the film of one pass, as a share of it, by its speed; course assumption. */
   private static final double PASS_TO_PASS = 0.03;
 
+  private final double[][] shared;
   private final Triangle root;
 
-  private HandScatter(Triangle root) {
+  private HandScatter(double[][] shared, Triangle root) {
+    this.shared = shared;
     this.root = root;
   }
 
@@ -21,14 +23,10 @@ final class HandScatter {
   static HandScatter about(StrokeModel model, double[] parameters, List<FilmAt> readings) {
     int n = readings.size();
     StrokeModel.At at = model.at(parameters);
-    int passes = model.plan().passes();
-    double[][] shared = new double[n][2 * passes];
+    double[][] shared = new double[n][];
     for (int i = 0; i < n; i++) {
       at.film(readings.get(i).x(), readings.get(i).y());
-      steps(model.plan(), at.byHeight, shared[i]);
-      for (int k = 0; k < passes; k++) {
-        shared[i][passes + k] = PASS_TO_PASS * at.ofPass[k];
-      }
+      shared[i] = byChance(model.plan(), at);
     }
     double[][] covariance = new double[n][n];
     for (int i = 0; i < n; i++) {
@@ -38,7 +36,102 @@ final class HandScatter {
       double u = readings.get(i).uncertainty();
       covariance[i][i] += u * u;
     }
-    return new HandScatter(Triangle.of(covariance));
+    return new HandScatter(shared, Triangle.of(covariance));
+  }
+
+  /**
+   * What chance does to the film at the place that was asked last: one standard deviation of each
+   * step, then of the speed of each pass; metres.
+   */
+  static double[] byChance(PassPlan plan, StrokeModel.At at) {
+    int passes = plan.passes();
+    double[] by = new double[2 * passes];
+    steps(plan, at.byHeight, by);
+    for (int k = 0; k < passes; k++) {
+      by[passes + k] = PASS_TO_PASS * at.ofPass[k];
+    }
+    return by;
+  }
+
+  /** The same to the mean step over all coats. */
+  static double[] stepByChance(PassPlan plan) {
+    double[] by = new double[2 * plan.passes()];
+    int first = 0;
+    for (PassPlan.Coat coat : plan.coats()) {
+      int count = coat.centrelines().size();
+      double share = 1.0 / (count - 1) / plan.coats().size();
+      int middle = count / 2;
+      for (int k = 0; k < count; k++) {
+        if (k != middle) {
+          // below the middle pass a step that is off moves passes up, and so closer to it
+          double each = coat.each().get(k > middle ? k - 1 : k);
+          by[first + k] = (k > middle ? share : -share) * each;
+        }
+      }
+      first += count;
+    }
+    return by;
+  }
+
+  /**
+   * The likeliest chance, in standard deviations of each step and of the speed of each pass.
+   *
+   * @param residual whitened
+   */
+  double[] likely(double[] residual) {
+    double[] weight = root.above(residual);
+    double[] chance = new double[shared[0].length];
+    for (int i = 0; i < weight.length; i++) {
+      for (int k = 0; k < chance.length; k++) {
+        chance[k] += weight[i] * shared[i][k];
+      }
+    }
+    return chance;
+  }
+
+  /** How far each pass lies from where it was written down by these steps, metres. */
+  static double[] moves(PassPlan plan, double[] chance) {
+    double[] by = new double[plan.passes()];
+    int first = 0;
+    for (PassPlan.Coat coat : plan.coats()) {
+      int count = coat.centrelines().size();
+      int middle = count / 2;
+      for (int k = middle + 1; k < count; k++) {
+        by[first + k] = by[first + k - 1] + coat.each().get(k - 1) * chance[first + k];
+      }
+      for (int k = middle - 1; k >= 0; k--) {
+        by[first + k] = by[first + k + 1] + coat.each().get(k) * chance[first + k];
+      }
+      first += count;
+    }
+    return by;
+  }
+
+  /** What these steps do to each reading, metres. */
+  double[] ofSteps(double[] chance) {
+    double[] film = new double[shared.length];
+    for (int i = 0; i < film.length; i++) {
+      film[i] = ofSteps(shared[i], chance);
+    }
+    return film;
+  }
+
+  /** The same to anything that depends on chance in this way. */
+  static double ofSteps(double[] byChance, double[] chance) {
+    double sum = 0;
+    for (int k = 0; k < byChance.length / 2; k++) {
+      sum += byChance[k] * chance[k];
+    }
+    return sum;
+  }
+
+  /** Covariance with each reading of what depends on chance in this way, whitened. */
+  double[] withReadings(double[] byChance) {
+    double[] c = new double[shared.length];
+    for (int i = 0; i < c.length; i++) {
+      c[i] = dot(shared[i], byChance);
+    }
+    return whitened(c);
   }
 
   /**

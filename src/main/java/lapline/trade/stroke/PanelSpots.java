@@ -3,7 +3,7 @@ package lapline.trade.stroke;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Where on a panel a gauge can be set down: an even grid that keeps off the rim. */
+/** Where on a panel a gauge can be set down, and the even grids that its film is looked at on. */
 final class PanelSpots {
   /**
    * Nearer to an edge a film gauge that was set on a sheet reads wrongly, metres: ASTM D7091 and
@@ -19,7 +19,10 @@ final class PanelSpots {
 
   private PanelSpots() {}
 
-  /** More rows than columns, since what lies across the strokes changes faster. */
+  /**
+   * An even grid that keeps off the rim; more rows than columns, since what lies across the strokes
+   * changes faster.
+   */
   static List<Spot> of(PassPlan plan) {
     List<Spot> spots = new ArrayList<>();
     for (int row = 0; row < ROWS; row++) {
@@ -28,6 +31,18 @@ final class PanelSpots {
             new Spot(
                 along(plan.width(), column / (COLUMNS - 1.0)),
                 along(plan.height(), row / (ROWS - 1.0))));
+      }
+    }
+    return spots;
+  }
+
+  /** As many, one in the middle of each of as many equal parts of the whole panel. */
+  static List<Spot> area(PassPlan plan) {
+    List<Spot> spots = new ArrayList<>();
+    for (int row = 0; row < ROWS; row++) {
+      for (int column = 0; column < COLUMNS; column++) {
+        spots.add(
+            new Spot(plan.width() * (column + 0.5) / COLUMNS, plan.height() * (row + 0.5) / ROWS));
       }
     }
     return spots;

@@ -30,7 +30,7 @@ final class StrokeContest {
   private static final double SUSPECTED = 0.5;
 
   private static final double STRAY_SURE = 0.5;
-  private static final int READINGS_A_STRAY = 8;
+  private static final int READINGS_A_STRAY = 6;
   private static final int MOST_FAULTS = 3;
 
   private final PassPlan plan;
@@ -73,8 +73,11 @@ final class StrokeContest {
     }
   }
 
+  /** Not while one more stray explains it better, though no more may be set aside. */
   private static boolean convinces(Round round) {
-    return round.leader().isPresent() && round.chance() <= CHANCE;
+    return round.leader().isPresent()
+        && round.chance() <= CHANCE
+        && round.strayWeight() <= STRAY_SURE;
   }
 
   /** With all that came in. */

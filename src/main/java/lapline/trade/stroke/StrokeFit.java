@@ -2,6 +2,7 @@ package lapline.trade.stroke;
 
 import java.util.Arrays;
 import java.util.List;
+import lapline.trade.measure.Estimate;
 
 /**
  * The likeliest parameters of a {@link StrokeModel} for the readings of one panel, by Gauss–Newton
@@ -19,6 +20,7 @@ final class StrokeFit {
   private static final double FIRST_DAMPING = 1e-3;
   private static final double MOST_DAMPING = 1e6;
   private static final double LEVEL_PRIOR = 1;
+  private static final int SETTLING = 2;
 
   private final StrokeModel model;
   private final List<FilmAt> readings;
@@ -32,8 +34,26 @@ final class StrokeFit {
   private double objective;
   private Triangle information;
 
+  /** Steps that the passes are moved by in the model, and what that does to the readings. */
+  private final double[] chance;
+
+  private final double[] ofChance;
+  private StrokeFit settled;
+
   private StrokeFit(
       StrokeModel model, List<FilmAt> readings, HandScatter scatter, double[] start, double level) {
+    this(model, readings, scatter, start, level, new double[2 * model.plan().passes()]);
+  }
+
+  private StrokeFit(
+      StrokeModel model,
+      List<FilmAt> readings,
+      HandScatter scatter,
+      double[] start,
+      double level,
+      double[] chance) {
+    this.chance = chance;
+    this.ofChance = scatter.ofSteps(chance);
     this.model = model;
     this.readings = readings;
     this.scatter = scatter;
@@ -113,7 +133,7 @@ final class StrokeFit {
       this.slopes = new double[p.length][off.length];
       for (int i = 0; i < off.length; i++) {
         FilmAt reading = readings.get(i);
-        off[i] = reading.film() - film.film(reading.x(), reading.y());
+        off[i] = reading.film() - film.film(reading.x(), reading.y()) + ofChance[i];
         for (int j = 0; j < p.length; j++) {
           slopes[j][i] = film.slopes[j];
         }
@@ -140,7 +160,7 @@ final class StrokeFit {
     double[] r = new double[readings.size()];
     for (int i = 0; i < r.length; i++) {
       FilmAt reading = readings.get(i);
-      r[i] = reading.film() - at.film(reading.x(), reading.y());
+      r[i] = reading.film() - at.film(reading.x(), reading.y()) + ofChance[i];
     }
     double[] all = Arrays.copyOf(scatter.whitened(r), r.length + p.length);
     for (int j = 0; j < p.length; j++) {
@@ -241,6 +261,57 @@ final class StrokeFit {
   double uncertaintyOf(double[] factors) {
     double[] z = information.below(factors);
     return Math.sqrt(square(z) * birge());
+  }
+
+  /**
+   * The same with each pass where the readings put it, as far as they show it. What chance did is
+   * taken as small everywhere else; here the fit is made anew about where the passes have come to
+   * lie, so that steps which were written down a little wrong do not make the fan look wider.
+   */
+  StrokeFit settled() {
+    if (settled == null) {
+      settled = this;
+      for (int i = 0; i < SETTLING; i++) {
+        settled = settled.aboutItsPasses(model);
+      }
+    }
+    return settled;
+  }
+
+  private StrokeFit aboutItsPasses(StrokeModel written) {
+    double[] likely = scatter.likely(residual);
+    StrokeModel moved = written.moved(HandScatter.moves(written.plan(), likely));
+    HandScatter about = HandScatter.about(moved, parameters, readings);
+    StrokeFit next =
+        new StrokeFit(
+            moved, readings, about, parameters.clone(), priorMean[StrokeModel.LEVEL], likely);
+    next.run();
+    return next;
+  }
+
+  /** The steps, in standard deviations, that the passes are moved by in this fit's model. */
+  double[] chance() {
+    return chance;
+  }
+
+  /**
+   * What came out on this panel, of a quantity that also depends on where chance put the passes:
+   * the likeliest value by the parameters, moved by what the residuals say about chance (best
+   * linear unbiased prediction, Goldberger 1962), scaled by {@link #birge()}.
+   *
+   * @param value by the parameters, with every step as it was written down
+   * @param factors its slopes by the parameters
+   * @param byChance what one standard deviation of each chance does to it, see {@link HandScatter}
+   */
+  Estimate cameOut(double value, double[] factors, double[] byChance) {
+    double[] with = scatter.withReadings(byChance);
+    double[] rest = factors.clone();
+    for (int j = 0; j < rest.length; j++) {
+      rest[j] -= dot(columns[j], with);
+    }
+    double chance = Math.max(0, square(byChance) - square(with));
+    double variance = (square(information.below(rest)) + chance) * birge();
+    return Estimate.of(value + dot(with, residual), Math.sqrt(variance));
   }
 
   double uncertainty(int parameter) {

@@ -47,9 +47,13 @@ final class StrokeModel {
   private final int tilt;
 
   StrokeModel(PassPlan plan, List<Departure> departures) {
+    this(plan, plan.centrelines(), departures);
+  }
+
+  private StrokeModel(PassPlan plan, double[][] passes, List<Departure> departures) {
     this.plan = plan;
     this.departures = List.copyOf(departures);
-    this.passes = plan.centrelines();
+    this.passes = passes;
     this.step = plan.meanStep();
     this.arc = last(Departure.Arc.class);
     this.tilt = last(Departure.Tilt.class);
@@ -61,6 +65,22 @@ final class StrokeModel {
             .filter(i -> !(departures.get(i) instanceof Departure.Strip))
             .filter(i -> !(departures.get(i) instanceof Departure.Outermost))
             .toArray();
+  }
+
+  /**
+   * With each pass elsewhere than it was written down.
+   *
+   * @param by metres, for the passes of all coats in turn
+   */
+  StrokeModel moved(double[] by) {
+    double[][] moved = plan.centrelines();
+    int n = 0;
+    for (double[] coat : moved) {
+      for (int k = 0; k < coat.length; k++) {
+        coat[k] += by[n++];
+      }
+    }
+    return new StrokeModel(plan, moved, departures);
   }
 
   private int[] all(Class<? extends Departure> kind) {

@@ -117,7 +117,7 @@ public record StrokeReading(
     found.sort(Comparator.comparingDouble((Found f) -> -f.film().value()));
     StrokeFit fit = contest.fit();
     return new StrokeReading(
-        overlap(fit),
+        overlap(fit.settled()),
         found,
         contest.strays(),
         fits(fit, contest.strays().size()),
@@ -146,8 +146,8 @@ public record StrokeReading(
             .map(c -> new Rival(c.fault(), round.weight(c)))
             .filter(r -> r.probability() >= RIVAL)
             .toList();
-    double value = fit.parameters()[parameter];
-    double uncertainty = fit.uncertainty(parameter);
+    double value = fit.settled().parameters()[parameter];
+    double uncertainty = fit.settled().uncertainty(parameter);
     FittedFilm film = FittedFilm.of(fit);
     double moved = film.apartFrom(film.without(departure));
     return new Found(
@@ -174,9 +174,13 @@ public record StrokeReading(
             / plan.fanWidth().value()
             * Math.exp(p[StrokeModel.STEP] - p[StrokeModel.FAN]);
     double[] factors = new double[p.length];
-    factors[StrokeModel.STEP] = 1;
-    factors[StrokeModel.FAN] = -1;
-    return Estimate.of(1 - share, share * fit.uncertaintyOf(factors));
+    factors[StrokeModel.STEP] = -share;
+    factors[StrokeModel.FAN] = share;
+    double[] chance = HandScatter.stepByChance(plan);
+    for (int k = 0; k < chance.length; k++) {
+      chance[k] *= -share / plan.meanStep();
+    }
+    return fit.cameOut(1 - share, factors, chance);
   }
 
   static double fits(StrokeFit fit, int strays) {

@@ -52,7 +52,12 @@ final class Triangle {
 
   /** (L·Lᵀ)⁻¹v. */
   double[] solve(double[] v) {
-    double[] z = below(v);
+    return above(below(v));
+  }
+
+  /** (Lᵀ)⁻¹v. */
+  double[] above(double[] v) {
+    double[] z = v.clone();
     for (int i = z.length - 1; i >= 0; i--) {
       z[i] /= rows[i][i];
       for (int k = 0; k < i; k++) {

@@ -46,6 +46,7 @@ final class SprayedPanel {
 
   /** Height of the middle and amount of each pass that was sprayed. */
   final List<double[]> passes = new ArrayList<>();
+
   private double realStep;
   private final List<PassPlan.Coat> plan = new ArrayList<>();
 
@@ -108,10 +109,21 @@ final class SprayedPanel {
         .record(meantOverlap - 0.05, Optional.empty());
   }
 
-  /** Mean film as these passes came out, far from the ends. */
-  double level() {
-    double amount = passes.stream().mapToDouble(pass -> pass[1]).average().orElseThrow();
-    return film * FAN * (1 - overlap) / realStep * amount;
+  /** Two coats of even passes at 70 % overlap, of which nothing was written down. */
+  static PassPlan meant() {
+    Estimate fan = Estimate.of(FAN, 0.04 * FAN);
+    return new WrittenPasses(WIDTH, HEIGHT, fan, 0.3 * FAN, List.of(Map.of(), Map.of())).asMeant();
+  }
+
+  /** Over the whole panel, as it came out. */
+  double mean() {
+    double sum = 0;
+    for (int row = 0; row < 25; row++) {
+      for (int column = 0; column < 17; column++) {
+        sum += truth(WIDTH * (column + 0.5) / 17, HEIGHT * (row + 0.5) / 25);
+      }
+    }
+    return sum / 25 / 17;
   }
 
   double realOverlap() {
@@ -138,12 +150,19 @@ final class SprayedPanel {
   }
 
   List<FilmAt> read(int count, Random chance) {
-    List<FilmAt> read = new ArrayList<>();
+    List<Spot> places = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       double golden = i * 0.6180339887498949;
       double x = 0.03 + (WIDTH - 0.06) * (golden - Math.floor(golden));
-      double y = 0.03 + (HEIGHT - 0.06) * (i + 0.5) / count;
-      FilmAt reading = readAt(x, y, chance);
+      places.add(new Spot(x, 0.03 + (HEIGHT - 0.06) * (i + 0.5) / count));
+    }
+    return read(places, chance);
+  }
+
+  List<FilmAt> read(List<Spot> places, Random chance) {
+    List<FilmAt> read = new ArrayList<>();
+    for (Spot place : places) {
+      FilmAt reading = readAt(place.x(), place.y(), chance);
       if (missing == 0 || chance.nextDouble() >= missing) {
         read.add(reading);
       }

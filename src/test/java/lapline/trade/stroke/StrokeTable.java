@@ -18,17 +18,20 @@ import java.util.stream.IntStream;
  *
  * <p>Panels are sprayed with equations of their own (SprayedPanel), a gauge of 1.5 µm, a texture of
  * 1 µm, steps that stray by 6 mm and passes uneven by 3 %. A learner writes down the steps over the
- * panel or nothing, and never where the first pass lay.
+ * panel or nothing, and never where the first pass lay. Places are those of the reading plan for
+ * even passes of 70 % overlap, as on a task's sheet.
  */
 public final class StrokeTable {
   private static final Set<Fault> ANY_STEP = EnumSet.of(Fault.STEPS_UNEVEN, Fault.ONE_STEP);
 
+  private static final double UNSURE = 0.03;
+
   private final int panels;
-  private final int places;
+  private final List<Spot> sheet;
 
   private StrokeTable(int panels, int places) {
     this.panels = panels;
-    this.places = places;
+    this.sheet = ReadingPlan.of(SprayedPanel.meant(), places, UNSURE);
   }
 
   /** What was done, and what may be named first for it; nothing for an even hand. */
@@ -93,7 +96,7 @@ public final class StrokeTable {
     troubles.put("5 % gross strays", p -> p.grossStrays = 0.05);
     troubles.put("places off by 10 mm", p -> p.misplaced = 0.01);
     troubles.put("fan written 10 % too wide", p -> p.fanWritten = 1.1 * SprayedPanel.FAN);
-    troubles.put("a quarter of the places missing", p -> p.missing = 0.25);
+    troubles.put("a fifth of the places missing", p -> p.missing = 0.2);
     return troubles;
   }
 
@@ -104,8 +107,11 @@ public final class StrokeTable {
     one.hand.accept(panel);
     trouble.accept(panel);
     PassPlan plan = panel.spray(chance);
-    List<FilmAt> readings = panel.read(places, chance);
-    return StrokeReading.of(panel.writtenDown(plan, steps), readings);
+    List<FilmAt> readings = panel.read(sheet, chance);
+    // with fewer nothing is read, and nobody is told anything
+    List<FilmAt> enough =
+        readings.size() < StrokeReading.LEAST_PLACES ? panel.read(sheet, chance) : readings;
+    return StrokeReading.of(panel.writtenDown(plan, steps), enough);
   }
 
   private Map<String, Long> firsts(Scenario one, Consumer<SprayedPanel> trouble, boolean steps) {
@@ -174,7 +180,8 @@ public final class StrokeTable {
   public static void main(String[] arguments) {
     StrokeTable table =
         new StrokeTable(Integer.parseInt(arguments[0]), Integer.parseInt(arguments[1]));
-    System.out.printf("%n%d panels a row, %d places, in 100:%n%n", table.panels, table.places);
+    System.out.printf(
+        "%n%d panels a row, %d places, in 100:%n%n", table.panels, table.sheet.size());
     System.out.println("| made | steps | named first | else |");
     System.out.println("|---|---|---|---|");
     for (Scenario one : scenarios()) {
