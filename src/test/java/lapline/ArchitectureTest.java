@@ -61,6 +61,7 @@ class ArchitectureTest {
               "board",
               Set.of(
                   "trade",
+                  "judgement",
                   "content",
                   "pages",
                   "people",

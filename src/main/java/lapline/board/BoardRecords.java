@@ -1,6 +1,7 @@
 package lapline.board;
 
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.UUID;
 
@@ -44,6 +45,9 @@ public interface BoardRecords {
   int countEnding(UUID workshop, Instant from, Instant before);
 
   List<PanelCount> panels(UUID person);
+
+  /** Every cause and doubt found on these panels, with its size. */
+  List<FoundSize> sizes(Collection<UUID> attempts);
 
   /** Every step about a person, latest first, at most {@code most}. */
   List<TakenStep> steps(UUID person, int most);

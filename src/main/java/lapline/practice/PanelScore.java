@@ -95,6 +95,8 @@ public record PanelScore(
    * @param estimate how large the fault is; null where the cause has no size, or was read by an
    *     earlier version
    * @param nextPlaces x, y of places where further readings would tell rivals apart; may be empty
+   * @param off how far it put the panel out, 0 or more: film up or down, or outside a target; null
+   *     where that has no size, or was read by an earlier version
    */
   public record Finding(
       String id,
@@ -104,9 +106,27 @@ public record PanelScore(
       List<Rival> rivals,
       Phrase change,
       Size estimate,
-      List<PanelOutline.Point> nextPlaces) {
+      List<PanelOutline.Point> nextPlaces,
+      Off off) {
     public static final String DOUBT = ".doubt";
     public static final String BLIND = ".blind";
+
+    public Finding(
+        String id,
+        double support,
+        Phrase cause,
+        List<Phrase> evidence,
+        List<Rival> rivals,
+        Phrase change,
+        Size estimate,
+        List<PanelOutline.Point> nextPlaces) {
+      this(id, support, cause, evidence, rivals, change, estimate, nextPlaces, null);
+    }
+
+    /** The same with how far it put the panel out. */
+    public Finding puttingOut(Off by) {
+      return new Finding(id, support, cause, evidence, rivals, change, estimate, nextPlaces, by);
+    }
 
     /** Whether nothing is surely wrong, and {@code change} only settles the doubt. */
     public boolean doubtful() {
@@ -132,6 +152,9 @@ public record PanelScore(
 
   /** How large a fault is: what the number is of, and the number in SI. */
   public record Size(Phrase what, double value, double standardUncertainty, Dimension dimension) {}
+
+  /** How far a panel is out, in SI. */
+  public record Off(double value, double standardUncertainty, Dimension dimension) {}
 
   /** Another explanation the numbers leave open. */
   public record Rival(String id, double support, Phrase cause) {}

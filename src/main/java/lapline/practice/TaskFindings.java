@@ -3,11 +3,14 @@ package lapline.practice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import lapline.practice.PanelScore.Finding;
+import lapline.practice.PanelScore.Off;
 import lapline.practice.PanelScore.Result;
 import lapline.practice.PanelScore.Rival;
 import lapline.practice.Phrase.End;
 import lapline.practice.PracticeTask.FindingRule;
+import lapline.trade.measure.Dimension;
 import lapline.trade.measure.TargetRange;
 import lapline.trade.measure.Verdict;
 
@@ -16,6 +19,9 @@ import lapline.trade.measure.Verdict;
  * there it is said what would settle the doubt.
  */
 final class TaskFindings {
+  private static final Set<Dimension> NO_DISTANCE =
+      Set.of(Dimension.CHOICE, Dimension.GRIT, Dimension.CLOCK);
+
   private TaskFindings() {}
 
   static List<Finding> of(PracticeTask task, List<Result> results) {
@@ -72,7 +78,19 @@ final class TaskFindings {
         rivals,
         Phrase.written(rule.change()),
         null,
-        List.of());
+        List.of(),
+        off(r));
+  }
+
+  /** How far outside its target; choices, grits and times of day have no distance. */
+  private static Off off(Result r) {
+    Dimension dimension =
+        r.criterion().dimension() == Dimension.TEMPERATURE
+            ? Dimension.TEMPERATURE_DIFFERENCE
+            : r.criterion().dimension();
+    return NO_DISTANCE.contains(dimension)
+        ? null
+        : new Off(Math.abs(outsideBy(r)), r.standardUncertainty(), dimension);
   }
 
   private static Finding doubtful(PracticeTask task, Result r) {

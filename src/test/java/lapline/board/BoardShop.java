@@ -39,9 +39,11 @@ import lapline.practice.photographs.PhotographRecords;
 import lapline.practice.store.StoredAttemptRecords;
 import lapline.practice.store.StoredPhotographRecords;
 import lapline.signoff.GatherEvidence;
+import lapline.signoff.SeeForecasts;
 import lapline.signoff.SignOffRecords;
 import lapline.signoff.Skills;
 import lapline.signoff.SkillsReader;
+import lapline.signoff.store.StoredForecastRecords;
 import lapline.signoff.store.StoredSignOffRecords;
 import lapline.trade.measure.UnitSystem;
 
@@ -59,6 +61,8 @@ public final class BoardShop implements AutoCloseable {
   final SeeDue due;
   final ShowTrainingRecord record;
   final LookAtLearner learner;
+  final LookBack back;
+  final SeeForecasts forecasts;
   private final PeopleRecords people;
   private final RowsInMemory rows;
 
@@ -85,6 +89,8 @@ public final class BoardShop implements AutoCloseable {
     due = new SeeDue(records, clock);
     record = new ShowTrainingRecord(records, signOffs, people, marks, clock);
     learner = learner(signOffs, skills, clock);
+    back = new LookBack(new FindAttempts(with(new StoredAttemptRecords())), records);
+    forecasts = new SeeForecasts(with(new StoredForecastRecords()), people);
   }
 
   /** What a learner's own pages are made of. */
@@ -159,7 +165,14 @@ public final class BoardShop implements AutoCloseable {
     return Map.of(
         "today", () -> learner.units(learning, learning.id()),
         "unit", () -> learner.unit(learning, learning.id(), "clear"),
-        "my record", () -> record.of(learning, learning.id()));
+        "my record", () -> record.of(learning, learning.id()),
+        "my record, across panels", () -> acrossPanels(learning));
+  }
+
+  private void acrossPanels(Person learning) {
+    back.of(learning, learning.id());
+    forecasts.of(learning, learning.id());
+    forecasts.record(learning);
   }
 
   /** What the result page of a learner's last panel of clear asks for. */

@@ -6,6 +6,7 @@ import jakarta.persistence.PersistenceContext;
 import jakarta.persistence.TypedQuery;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -13,6 +14,7 @@ import lapline.board.BoardRecords;
 import lapline.board.Ending;
 import lapline.board.FindingCount;
 import lapline.board.FoundPanel;
+import lapline.board.FoundSize;
 import lapline.board.Named;
 import lapline.board.PanelCount;
 import lapline.board.SkillCount;
@@ -198,6 +200,19 @@ public class StoredBoardRecords implements BoardRecords {
             PanelCount.class,
             Map.of("person", person))
         .getResultList();
+  }
+
+  @Override
+  public List<FoundSize> sizes(Collection<UUID> attempts) {
+    return attempts.isEmpty()
+        ? List.of()
+        : ask(
+                "select new lapline.board.FoundSize(f.key.attempt, f.key.finding, f.off,"
+                    + " f.offUncertainty, f.offDimension) from FindingEntity f"
+                    + " where f.key.attempt in :attempts order by f.key.attempt, f.standing",
+                FoundSize.class,
+                Map.of("attempts", attempts))
+            .getResultList();
   }
 
   @Override

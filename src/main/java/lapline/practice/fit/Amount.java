@@ -8,6 +8,7 @@ import java.util.Optional;
 import lapline.practice.Criterion;
 import lapline.practice.PanelOutline.Point;
 import lapline.practice.PanelScore.Finding;
+import lapline.practice.PanelScore.Off;
 import lapline.practice.PanelScore.Rival;
 import lapline.practice.PanelScore.Size;
 import lapline.practice.Phrase;
@@ -80,7 +81,8 @@ final class Amount {
         message(leader.key() + ".change"),
         new Size(
             message("cause.size.mean"), mean.value(), mean.standardUncertainty(), Dimension.FILM),
-        List.<Point>of());
+        List.<Point>of(),
+        new Off(Math.abs(by), mean.standardUncertainty(), Dimension.FILM));
   }
 
   /**

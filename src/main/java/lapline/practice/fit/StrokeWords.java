@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import lapline.practice.PanelOutline.Point;
 import lapline.practice.PanelScore.Finding;
+import lapline.practice.PanelScore.Off;
 import lapline.practice.PanelScore.Rival;
 import lapline.practice.PanelScore.Size;
 import lapline.practice.Phrase;
@@ -79,7 +80,8 @@ final class StrokeWords {
         one.rivals(),
         one.change(),
         one.estimate(),
-        one.nextPlaces());
+        one.nextPlaces(),
+        one.off());
   }
 
   private Finding finding(Found found) {
@@ -90,15 +92,18 @@ final class StrokeWords {
             .limit(2)
             .map(r -> rival(Cause.of(r.fault()), r.probability()))
             .toList();
-    return new Finding(
-        cause.id(),
-        found.probability(),
-        message(cause.key()),
-        evidence(found, cause, !rivals.isEmpty()),
-        rivals,
-        change(found, cause),
-        estimate(found),
-        rivals.isEmpty() ? List.of() : found.next().stream().map(StrokeWords::point).toList());
+    Finding finding =
+        new Finding(
+            cause.id(),
+            found.probability(),
+            message(cause.key()),
+            evidence(found, cause, !rivals.isEmpty()),
+            rivals,
+            change(found, cause),
+            estimate(found),
+            rivals.isEmpty() ? List.of() : found.next().stream().map(StrokeWords::point).toList());
+    return finding.puttingOut(
+        new Off(found.film().value(), found.film().standardUncertainty(), Dimension.FILM));
   }
 
   private static Size estimate(Found found) {

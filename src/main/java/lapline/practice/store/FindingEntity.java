@@ -4,12 +4,15 @@ import jakarta.persistence.Column;
 import jakarta.persistence.Embeddable;
 import jakarta.persistence.EmbeddedId;
 import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
 import jakarta.persistence.Table;
 import java.io.Serializable;
 import java.time.Instant;
 import java.util.UUID;
 import lapline.practice.Attempt;
 import lapline.practice.PanelScore;
+import lapline.trade.measure.Dimension;
 
 /** The row of one likely cause read from a panel, for counting across people. */
 @Entity
@@ -36,6 +39,16 @@ class FindingEntity {
 
   int standing;
 
+  @Column(name = "off_value")
+  Double off;
+
+  @Column(name = "off_uncertainty")
+  Double offUncertainty;
+
+  @Enumerated(EnumType.STRING)
+  @Column(name = "off_dimension")
+  Dimension offDimension;
+
   /** Which panel, which cause. */
   @Embeddable
   record Key(@Column(name = "attempt_id") UUID attempt, @Column(name = "finding_id") String finding)
@@ -51,6 +64,15 @@ class FindingEntity {
     row.scoredAt = scored.outcome().scored();
     row.support = finding.support();
     row.standing = standing;
+    row.putOut(finding.off());
     return row;
+  }
+
+  private void putOut(PanelScore.Off by) {
+    if (by != null && Double.isFinite(by.value())) {
+      off = by.value();
+      offUncertainty = by.standardUncertainty();
+      offDimension = by.dimension();
+    }
   }
 }

@@ -1,0 +1,126 @@
+package lapline.board;
+
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.toList;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.transaction.Transactional;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Stream;
+import lapline.board.Recurring.Panel;
+import lapline.people.Person;
+import lapline.practice.Attempt;
+import lapline.practice.Attempt.State;
+import lapline.practice.AttemptQuery;
+import lapline.practice.FindAttempts;
+import lapline.practice.PanelScore.Finding;
+import lapline.trade.measure.Dimension;
+
+/** What keeps coming back on a person's latest panels, task by task. */
+@ApplicationScoped
+public class LookBack {
+  /** Among so many of a task's latest panels a cause has to have come back. */
+  static final int LATEST = 6;
+
+  /** So often at the least. */
+  static final int TIMES = 2;
+
+  /** So many of a task's latest panels are drawn, and say whether it shrinks. */
+  static final int DRAWN = 12;
+
+  /** A person's latest panels, of all tasks. */
+  private static final int LOOKED_AT = 60;
+
+  /** As many as one can keep in mind. */
+  private static final int MOST = 3;
+
+  private FindAttempts find;
+  private BoardRecords records;
+
+  protected LookBack() {}
+
+  @Inject
+  public LookBack(FindAttempts find, BoardRecords records) {
+    this.find = find;
+    this.records = records;
+  }
+
+  /** What came back most, of the task done last first; for themself, or for who teaches them. */
+  @Transactional
+  public List<Recurring> of(Person by, UUID learner) {
+    List<Attempt> panels =
+        find.page(
+            by,
+            AttemptQuery.of(by.workshop(), 0, LOOKED_AT)
+                .by(learner)
+                .in(State.SCORED, State.RETURNED, State.ACCEPTED));
+    Map<UUID, List<FoundSize>> found =
+        records.sizes(panels.stream().map(Attempt::id).toList()).stream()
+            .filter(f -> !isDoubt(f.finding()))
+            .collect(groupingBy(FoundSize::attempt));
+    return panels.stream()
+        .collect(groupingBy(Attempt::task, LinkedHashMap::new, toList()))
+        .values()
+        .stream()
+        .flatMap(ofTask -> recurring(ofTask, found))
+        .limit(MOST)
+        .toList();
+  }
+
+  private static boolean isDoubt(String finding) {
+    return finding.endsWith(Finding.DOUBT) || finding.endsWith(Finding.BLIND);
+  }
+
+  /**
+   * @param panels of one task, newest first
+   */
+  static Stream<Recurring> recurring(List<Attempt> panels, Map<UUID, List<FoundSize>> found) {
+    List<Attempt> latest = panels.subList(0, Math.min(LATEST, panels.size()));
+    Map<String, Integer> times = new LinkedHashMap<>();
+    for (Attempt a : latest) {
+      for (FoundSize f : found.getOrDefault(a.id(), List.of())) {
+        times.merge(f.finding(), 1, Integer::sum);
+      }
+    }
+    List<Attempt> drawn = new ArrayList<>(panels.subList(0, Math.min(DRAWN, panels.size())));
+    Collections.reverse(drawn);
+    return times.entrySet().stream()
+        .filter(e -> e.getValue() >= TIMES)
+        // of as many the one found last stands first
+        .sorted(Comparator.comparing(e -> -e.getValue()))
+        .map(e -> recurring(e.getKey(), e.getValue(), latest.size(), drawn, found));
+  }
+
+  private static Recurring recurring(
+      String finding,
+      int times,
+      int looked,
+      List<Attempt> drawn,
+      Map<UUID, List<FoundSize>> found) {
+    Dimension dimension = null;
+    List<Panel> panels = new ArrayList<>();
+    for (Attempt a : drawn) {
+      FoundSize size = find(found.getOrDefault(a.id(), List.of()), finding);
+      boolean measured = size != null && size.size() != null;
+      dimension = measured ? size.dimension() : dimension;
+      panels.add(
+          new Panel(
+              a.outcome().scored(),
+              size != null,
+              measured ? size.size() : null,
+              measured ? size.standardUncertainty() : null));
+    }
+    return new Recurring(drawn.get(0).task(), finding, panels, looked, times, dimension);
+  }
+
+  private static FoundSize find(List<FoundSize> all, String finding) {
+    return all.stream().filter(f -> f.finding().equals(finding)).findFirst().orElse(null);
+  }
+}

@@ -1,0 +1,100 @@
+package lapline.board.pages;
+
+import jakarta.enterprise.context.RequestScoped;
+import jakarta.inject.Inject;
+import jakarta.inject.Named;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import lapline.board.LookBack;
+import lapline.board.Recurring;
+import lapline.judgement.progress.SizeTrend;
+import lapline.pages.drawing.SvgWriter;
+import lapline.people.SignedIn;
+import lapline.people.pages.When;
+import lapline.practice.pages.PhraseWriter;
+import lapline.practice.pages.Say;
+import lapline.practice.pages.SizeDrawing;
+import lapline.trade.measure.Dimension;
+
+/** What keeps coming back on a person's panels, in words: {@code #{recurringWords.of(person)}}. */
+@Named
+@RequestScoped
+public class RecurringWords {
+  @Inject private SignedIn signedIn;
+  @Inject private LookBack look;
+  @Inject private TaskWords tasks;
+  @Inject private Say say;
+  @Inject private When when;
+  private UUID whose;
+  private List<Told> told;
+
+  /**
+   * One cause.
+   *
+   * @param found on how many panels
+   * @param trend whether it shrinks
+   * @param svg its size from panel to panel; empty where it has none
+   */
+  public record Told(String cause, String found, String trend, String svg) {}
+
+  public List<Told> of(UUID person) {
+    if (!person.equals(whose)) {
+      told = new ArrayList<>();
+      for (Recurring r : look.of(signedIn.person(), person)) {
+        told.add(told(r, told.size() + 1));
+      }
+      whose = person;
+    }
+    return told;
+  }
+
+  private Told told(Recurring r, int number) {
+    PhraseWriter words = say.writer();
+    String cause = tasks.cause(r.task(), r.finding());
+    String found =
+        words.say(
+            "recurring.found", r.times(), r.looked(), tasks.task(r.task()), r.isOnLast() ? 1 : 0);
+    return new Told(cause, found, trend(r, words), svg(r, cause, number, words));
+  }
+
+  private static String trend(Recurring r, PhraseWriter words) {
+    List<Recurring.Panel> measured = r.measured();
+    if (measured.isEmpty()) {
+      return words.say("recurring.trend.few", "", "", "", "", "", 0);
+    }
+    Dimension of = r.dimension();
+    Optional<SizeTrend> trend = r.trend();
+    double slope = trend.map(SizeTrend::slope).orElse(0.0);
+    double least = trend.map(SizeTrend::least).orElse(0.0);
+    double most = trend.map(SizeTrend::most).orElse(0.0);
+    return words.say(
+        "recurring.trend." + trend.map(t -> t.told().name()).orElse("few"),
+        words.quantity(Math.abs(slope), of),
+        words.quantity(Math.min(Math.abs(least), Math.abs(most)), of),
+        words.quantity(Math.max(Math.abs(least), Math.abs(most)), of),
+        size(measured.get(0), of, words),
+        size(measured.get(measured.size() - 1), of, words),
+        measured.size());
+  }
+
+  private static String size(Recurring.Panel panel, Dimension of, PhraseWriter words) {
+    return words.quantity(panel.size(), panel.standardUncertainty(), of);
+  }
+
+  private String svg(Recurring r, String cause, int number, PhraseWriter words) {
+    if (r.measured().isEmpty()) {
+      return "";
+    }
+    List<SizeDrawing.Panel> panels =
+        r.panels().stream()
+            .map(
+                p ->
+                    new SizeDrawing.Panel(
+                        when.day(p.scored()), p.found(), p.size(), p.standardUncertainty()))
+            .toList();
+    return SvgWriter.write(
+        new SizeDrawing("recurring-" + number, cause, panels, r.dimension(), words).drawing());
+  }
+}
