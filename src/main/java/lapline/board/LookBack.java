@@ -6,6 +6,9 @@ import static java.util.stream.Collectors.toList;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -35,6 +38,12 @@ public class LookBack {
   /** So many of a task's latest panels are drawn, and say whether it shrinks. */
   static final int DRAWN = 12;
 
+  /** Found on none of so many of the latest panels it is over. */
+  static final int OVER = 3;
+
+  /** What happened so long ago keeps coming back no more. */
+  private static final Duration RECENT = Duration.ofDays(180);
+
   /** A person's latest panels, of all tasks. */
   private static final int LOOKED_AT = 60;
 
@@ -43,24 +52,31 @@ public class LookBack {
 
   private FindAttempts find;
   private BoardRecords records;
+  private Clock clock;
 
   protected LookBack() {}
 
   @Inject
-  public LookBack(FindAttempts find, BoardRecords records) {
+  public LookBack(FindAttempts find, BoardRecords records, Clock clock) {
     this.find = find;
     this.records = records;
+    this.clock = clock;
   }
 
   /** What came back most, of the task done last first; for themself, or for who teaches them. */
   @Transactional
   public List<Recurring> of(Person by, UUID learner) {
+    Instant since = clock.instant().minus(RECENT);
     List<Attempt> panels =
-        find.page(
-            by,
-            AttemptQuery.of(by.workshop(), 0, LOOKED_AT)
-                .by(learner)
-                .in(State.SCORED, State.RETURNED, State.ACCEPTED));
+        find
+            .page(
+                by,
+                AttemptQuery.of(by.workshop(), 0, LOOKED_AT)
+                    .by(learner)
+                    .in(State.SCORED, State.RETURNED, State.ACCEPTED))
+            .stream()
+            .filter(a -> a.outcome().scored().isAfter(since))
+            .toList();
     Map<UUID, List<FoundSize>> found =
         records.sizes(panels.stream().map(Attempt::id).toList()).stream()
             .filter(f -> !isDoubt(f.finding()))
@@ -92,10 +108,17 @@ public class LookBack {
     List<Attempt> drawn = new ArrayList<>(panels.subList(0, Math.min(DRAWN, panels.size())));
     Collections.reverse(drawn);
     return times.entrySet().stream()
-        .filter(e -> e.getValue() >= TIMES)
+        .filter(e -> e.getValue() >= TIMES && isAmong(latest, e.getKey(), found))
         // of as many the one found last stands first
         .sorted(Comparator.comparing(e -> -e.getValue()))
         .map(e -> recurring(e.getKey(), e.getValue(), latest.size(), drawn, found));
+  }
+
+  private static boolean isAmong(
+      List<Attempt> latest, String finding, Map<UUID, List<FoundSize>> found) {
+    return latest.stream()
+        .limit(OVER)
+        .anyMatch(a -> find(found.getOrDefault(a.id(), List.of()), finding) != null);
   }
 
   private static Recurring recurring(

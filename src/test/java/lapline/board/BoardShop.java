@@ -89,7 +89,7 @@ public final class BoardShop implements AutoCloseable {
     due = new SeeDue(records, clock);
     record = new ShowTrainingRecord(records, signOffs, people, marks, clock);
     learner = learner(signOffs, skills, clock);
-    back = new LookBack(new FindAttempts(with(new StoredAttemptRecords())), records);
+    back = new LookBack(new FindAttempts(with(new StoredAttemptRecords())), records, clock);
     forecasts = new SeeForecasts(with(new StoredForecastRecords()), people);
   }
 

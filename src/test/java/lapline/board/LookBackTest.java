@@ -83,6 +83,13 @@ class LookBackTest {
   }
 
   @Test
+  void what_was_found_on_none_of_the_last_three_is_over() {
+    assertThat(recurring(9.0, 9.0, 9.0, NOT_FOUND, NOT_FOUND, NOT_FOUND)).isEmpty();
+    newestFirst.clear();
+    assertThat(recurring(9.0, 9.0, 9.0, NOT_FOUND, NOT_FOUND)).hasSize(1);
+  }
+
+  @Test
   void a_panel_without_it_is_not_of_the_size_nought() {
     Recurring r = recurring(9.0, 9.0, 9.0, 9.0, NOT_FOUND, NOT_FOUND).get(0);
     SizeTrend trend = r.trend().orElseThrow();

@@ -23,6 +23,11 @@ public final class WrittenProblems {
     problems.add(new Problem(path, lineOf(path, near), whatIsWrong, whatToWrite));
   }
 
+  /** The same at a line that is known. */
+  public void add(String path, int line, String whatIsWrong, String whatToWrite) {
+    problems.add(new Problem(path, line, whatIsWrong, whatToWrite));
+  }
+
   /** Passes when nothing was found; else fails with all of it. */
   public void none() {
     assertThat(problems.stream().sorted().map(Problem::toString).collect(Collectors.joining("\n")))
