@@ -95,6 +95,10 @@ class InstructorJourneyIT extends Journey {
     picture("needs-returned-1440");
     signOut();
     signIn("apprentice12");
+    assertThat(text())
+        .contains("Ivo Stanchion returned your panel")
+        .contains("Go round the edges once more by hand.");
+    isAccessible();
     open("/learn/result?attempt=" + id);
     assertThat(text()).contains("Returned by Ivo Stanchion").contains("lower right");
     isAccessible();

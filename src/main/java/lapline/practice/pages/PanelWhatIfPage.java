@@ -1,18 +1,12 @@
 package lapline.practice.pages;
 
 import jakarta.enterprise.context.RequestScoped;
-import jakarta.faces.annotation.ManagedProperty;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import java.util.List;
 import lapline.content.Json;
-import lapline.pages.Once;
-import lapline.people.NotFoundException;
-import lapline.people.SignedIn;
 import lapline.people.pages.Quantities;
-import lapline.practice.Attempt;
 import lapline.practice.FilmField;
-import lapline.practice.FindAttempts;
 import lapline.practice.PanelScore;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.Unit;
@@ -36,20 +30,9 @@ public class PanelWhatIfPage {
   /** Of the film from spot to spot, metres; course assumption. */
   private static final double TEXTURE = 1e-6;
 
-  @Inject private SignedIn signedIn;
-  @Inject private FindAttempts find;
+  @Inject private ResultPage result;
   @Inject private Quantities quantities;
   @Inject private Say say;
-
-  @Inject
-  @ManagedProperty("#{param.attempt}")
-  private String attemptId;
-
-  private final Once<FindAttempts.Judged> judged =
-      new Once<>(
-          () ->
-              find.judged(signedIn.person(), ResultPage.id(attemptId))
-                  .orElseThrow(NotFoundException::new));
 
   /** In per cent, but for the number of coats. */
   public record Slider(String id, int least, int most, int step) {
@@ -70,12 +53,8 @@ public class PanelWhatIfPage {
   /** A number of this unit is metres over its size. */
   private record FilmUnit(double size, int digits) {}
 
-  public Attempt getAttempt() {
-    return judged.get().attempt();
-  }
-
   private PanelScore score() {
-    return judged.get().score();
+    return result.getScore();
   }
 
   /** Whether there is a film to spray again. */

@@ -15,7 +15,6 @@ import lapline.pages.Once;
 import lapline.people.NotAllowedException;
 import lapline.people.NotFoundException;
 import lapline.people.PeopleRecords;
-import lapline.people.Person;
 import lapline.people.SignedIn;
 import lapline.practice.Attempt;
 import lapline.practice.Cell;
@@ -50,9 +49,7 @@ public class ResultPage {
   @ManagedProperty("#{param.attempt}")
   private String attemptId;
 
-  private final Once<FindAttempts.Judged> judged =
-      new Once<>(
-          () -> find.judged(signedIn.person(), id(attemptId)).orElseThrow(NotFoundException::new));
+  private final Once<FindAttempts.Judged> judged = new Once<>(this::find);
   private final Once<String> title = new Once<>(this::title);
   private final Once<List<ResultRow>> rows = new Once<>(this::rows);
   private final Once<List<Unjudged>> unjudged = new Once<>(this::unjudged);
@@ -65,6 +62,12 @@ public class ResultPage {
 
   private FindAttempts.Judged judged() {
     return judged.get();
+  }
+
+  /** A page made before the panel's readings were opened again has no result to go on from. */
+  private FindAttempts.Judged find() {
+    return find.judged(signedIn.person(), id(attemptId))
+        .orElseThrow(() -> new NotAllowedException("practice-result.open-again"));
   }
 
   public static UUID id(String text) {
@@ -260,10 +263,6 @@ public class ResultPage {
   public String getApprentice() {
     UUID person = judged().attempt().person();
     return people.names(Set.of(person)).getOrDefault(person, "");
-  }
-
-  public Person getReader() {
-    return signedIn.person();
   }
 
   public Attempt getAttempt() {

@@ -163,7 +163,11 @@ public class DecisionPage {
     if (getStanding() != null && !isWaiting()) {
       return getStanding().toLowerCase(Locale.ROOT);
     }
-    return getEvidence().isComplete() ? "ready" : "incomplete";
+    if (!getEvidence().isComplete()) {
+      return "incomplete";
+    }
+    // complete, and yet nobody waits: an examiner has looked at just this
+    return isWaiting() ? "ready" : "not-yet";
   }
 
   public List<Step> getSteps() {
