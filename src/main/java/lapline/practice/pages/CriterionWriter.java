@@ -86,7 +86,7 @@ public final class CriterionWriter {
                 words.say(
                     "practice-result.share-inside",
                     film.shareInside(),
-                    film.shareLow(),
+                    100 * film.shareLow(),
                     film.shareHigh()));
   }
 

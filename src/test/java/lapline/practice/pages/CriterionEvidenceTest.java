@@ -37,12 +37,12 @@ class CriterionEvidenceTest {
   void a_share_of_the_area_ends_at_nothing_and_at_all() {
     clear.putAtPlaces("film-before", 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
     clear.putAtPlaces("film-after", 44, 52, 47, 49, 54, 46, 51, 45, 53, 48, 50, 47, 52, 46, 49);
+    var film = clear.score().film();
+    assertThat(film.shareLow()).isGreaterThan(0.02);
     assertThat(evidence(clear, "film-even.low"))
-        .hasSize(1)
-        .allMatch(
-            said ->
-                said.matches(
-                    "Share .*: [0-9]+ % \\([0-9]+ to [0-9]+ %\\), target at least 80 %\\."));
+        .containsExactly(
+            "Share of the panel inside the film range: %.0f %% (%.0f to %.0f %%), target at least 80 %%."
+                .formatted(100 * film.shareInside(), 100 * film.shareLow(), 100 * film.shareHigh()));
     assertThat(evidence(clear, "film-rule.low"))
         .containsExactly("Counting rule of ISO 19840: broken, target kept.");
   }
