@@ -88,14 +88,17 @@ class CriterionJudgeTest {
   /** The spread of a share of the area shrinks towards all and nothing. */
   @ParameterizedTest
   @CsvSource({
-    "60 62 55 62 56 54 66 63 64 52 60 55 61 58 65, 0.904",
-    "47 58 53 54 58 56 52 62 64 61 52 52 42 53 51, 0.731"
+    "56 58 55 53 52 59 53 59 59 46 56 53 54 56 63, 0.907",
+    "52 61 57 50 49 52 47 48 52 60 51 55 52 50 63, 0.726"
   })
   void of_a_share_of_the_area_in_doubt_no_sure_limit_is_told(String films, double share) {
     double[] after = Stream.of(films.split(" ")).mapToDouble(Double::parseDouble).toArray();
-    WrittenPanel panel = WrittenPanel.under("clear/two-coats");
+    WrittenPanel panel =
+        WrittenPanel.against(
+            criterion("film", "film-build", "50 to 65 um", "critical: yes, weight: 1, fade: 6 um"),
+            criterion("it", "film-share", "at least 80 %", "weight: 1, fade: 10 %"));
     panel.putAtPlaces("film-before", new double[after.length]).putAtPlaces("film-after", after);
-    Result result = panel.score().result("film-even").orElseThrow();
+    Result result = panel.score().result("it").orElseThrow();
     assertThat(result.value()).isCloseTo(share, within(0.001));
     assertThat(result.verdict()).isEqualTo(Verdict.DOUBTFUL);
     assertThat(result.advice().key()).isEqualTo("score.advice.near-limit");

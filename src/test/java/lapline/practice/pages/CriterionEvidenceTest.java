@@ -42,7 +42,8 @@ class CriterionEvidenceTest {
     assertThat(evidence(clear, "film-even.low"))
         .containsExactly(
             "Share of the panel inside the film range: %.0f %% (%.0f to %.0f %%), target at least 80 %%."
-                .formatted(100 * film.shareInside(), 100 * film.shareLow(), 100 * film.shareHigh()));
+                .formatted(
+                    100 * film.shareInside(), 100 * film.shareLow(), 100 * film.shareHigh()));
     assertThat(evidence(clear, "film-rule.low"))
         .containsExactly("Counting rule of ISO 19840: broken, target kept.");
   }
