@@ -8,6 +8,7 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Conformance, guard bands and risks against JCGM 106:2012 and independent programs. */
 class ConformanceReferenceTest {
@@ -101,5 +102,37 @@ class ConformanceReferenceTest {
   void a_perfect_gauge_makes_no_wrong_decisions() {
     GlobalRisk risk = GlobalRisk.of(Estimate.of(60, 8), 0, FILM, FILM);
     assertThat(risk).isEqualTo(new GlobalRisk(0, 0));
+  }
+
+  /**
+   * One limit at the middle of all work: a true value and its reading lie on either side of it in
+   * arctan(u / σ) / 2π of all cases (Sheppard 1899, for two normal values of correlation r: 1/4 −
+   * arcsin(r) / 2π; from memory).
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {1e-4, 0.01, 1, 100})
+  void risks_at_one_limit_are_those_of_the_closed_form_for_any_gauge(double uncertainty) {
+    TargetRange atMost = TargetRange.atMost(60);
+    TargetRange atLeast = TargetRange.atLeast(60);
+    double each = Math.atan(uncertainty) / (2 * Math.PI);
+
+    for (TargetRange range : new TargetRange[] {atMost, atLeast}) {
+      GlobalRisk risk = GlobalRisk.of(Estimate.of(60, 1), uncertainty, range, range);
+      assertThat(risk.consumers()).isCloseTo(each, within(1e-9));
+      assertThat(risk.producers()).isCloseTo(each, within(1e-9));
+    }
+  }
+
+  /** Q(10) = 7.6199e-24 and Q(6) = 9.8659e-10, handbook tables of the normal tail; from memory. */
+  @Test
+  void the_probability_far_outside_keeps_its_digits_on_either_side() {
+    for (int side : new int[] {-1, 1}) {
+      Estimate far = Estimate.of(10 * side, 1);
+      TargetRange beyond = side < 0 ? TargetRange.atLeast(0) : TargetRange.atMost(0);
+      assertThat(Conformance.probability(far, beyond) / 7.6199e-24).isCloseTo(1, within(1e-5));
+      TargetRange band = side < 0 ? new TargetRange(-4, 0) : new TargetRange(0, 4);
+      assertThat(Conformance.probability(far, band) / (9.8659e-10 - 7.62e-24))
+          .isCloseTo(1, within(1e-5));
+    }
   }
 }
