@@ -3,9 +3,9 @@ package lapline.exchange;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import java.util.Locale;
-import lapline.exchange.ScoreText.Place;
 import lapline.trade.measure.Estimate;
 import lapline.trade.stroke.FilmAt;
+import lapline.trade.stroke.NextSpot;
 import lapline.trade.stroke.Spot;
 import lapline.trade.stroke.StrokeReading;
 import lapline.trade.stroke.StrokeReading.Found;
@@ -53,11 +53,14 @@ public record StrokeText(
       Interval estimate,
       Interval film,
       List<Rival> rivals,
-      List<Place> nextPlaces) {}
+      List<NextPlace> nextPlaces) {}
+
+  /** Where one more reading is worth taking, and the film to expect there. */
+  public record NextPlace(double x, double y, double filmIfSo, double filmIfNot) {}
 
   /** Likely and not sure, and where further readings would settle it. */
   public record Suspected(
-      String fault, double probability, boolean oneReading, List<Place> nextPlaces) {}
+      String fault, double probability, boolean oneReading, List<NextPlace> nextPlaces) {}
 
   /** What else it could be. */
   public record Rival(String fault, double probability) {}
@@ -80,8 +83,10 @@ public record StrokeText(
     return new Suspected(name(s.fault()), s.probability(), s.oneReading(), places(s.next()));
   }
 
-  private static List<Place> places(List<Spot> spots) {
-    return spots.stream().map(s -> new Place(s.x(), s.y())).toList();
+  private static List<NextPlace> places(List<NextSpot> spots) {
+    return spots.stream()
+        .map(s -> new NextPlace(s.spot().x(), s.spot().y(), s.ifSo(), s.ifNot()))
+        .toList();
   }
 
   private static Finding finding(Found found) {

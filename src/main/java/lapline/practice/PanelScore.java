@@ -94,7 +94,7 @@ public record PanelScore(
    * @param change the one thing to change next
    * @param estimate how large the fault is; null where the cause has no size, or was read by an
    *     earlier version
-   * @param nextPlaces x, y of places where further readings would tell rivals apart; may be empty
+   * @param nextPlaces where further readings would tell rivals apart; may be empty
    * @param off how far it put the panel out, 0 or more: film up or down, or outside a target; null
    *     where that has no size, or was read by an earlier version
    */
@@ -106,7 +106,7 @@ public record PanelScore(
       List<Rival> rivals,
       Phrase change,
       Size estimate,
-      List<PanelOutline.Point> nextPlaces,
+      List<NextPlace> nextPlaces,
       Off off) {
     public static final String DOUBT = ".doubt";
     public static final String BLIND = ".blind";
@@ -119,7 +119,7 @@ public record PanelScore(
         List<Rival> rivals,
         Phrase change,
         Size estimate,
-        List<PanelOutline.Point> nextPlaces) {
+        List<NextPlace> nextPlaces) {
       this(id, support, cause, evidence, rivals, change, estimate, nextPlaces, null);
     }
 
@@ -155,6 +155,19 @@ public record PanelScore(
 
   /** How far a panel is out, in SI. */
   public record Off(double value, double standardUncertainty, Dimension dimension) {}
+
+  /**
+   * Where one more reading is worth taking, metres from the panel's lower left corner.
+   *
+   * @param ifSo film there if this is the cause, metres; null where that is not foretold, or the
+   *     panel was judged by an earlier version
+   * @param ifNot film there if it is not
+   */
+  public record NextPlace(double x, double y, Double ifSo, Double ifNot) {
+    public static NextPlace of(double x, double y) {
+      return new NextPlace(x, y, null, null);
+    }
+  }
 
   /** Another explanation the numbers leave open. */
   public record Rival(String id, double support, Phrase cause) {}

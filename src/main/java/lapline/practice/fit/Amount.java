@@ -6,7 +6,6 @@ import static lapline.practice.Phrase.quantity;
 import java.util.List;
 import java.util.Optional;
 import lapline.practice.Criterion;
-import lapline.practice.PanelOutline.Point;
 import lapline.practice.PanelScore.Finding;
 import lapline.practice.PanelScore.Off;
 import lapline.practice.PanelScore.Rival;
@@ -81,7 +80,7 @@ final class Amount {
         message(leader.key() + ".change"),
         new Size(
             message("cause.size.mean"), mean.value(), mean.standardUncertainty(), Dimension.FILM),
-        List.<Point>of(),
+        List.of(),
         new Off(Math.abs(by), mean.standardUncertainty(), Dimension.FILM));
   }
 

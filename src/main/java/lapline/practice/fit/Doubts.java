@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import lapline.practice.PanelOutline.Point;
 import lapline.practice.PanelScore.Finding;
+import lapline.practice.PanelScore.NextPlace;
 import lapline.practice.Phrase;
 import lapline.trade.measure.Dimension;
 import lapline.trade.stroke.Spot;
@@ -60,7 +60,7 @@ final class Doubts {
             message("cause.hidden-stripes.change"),
             null,
             StripesSeen.next(reading.film().plan(), places, stripedSteps).stream()
-                .map(s -> new Point(s.x(), s.y()))
+                .map(s -> NextPlace.of(s.x(), s.y()))
                 .toList()));
   }
 
@@ -109,7 +109,7 @@ final class Doubts {
         List.of(),
         message("cause.suspected.change"),
         null,
-        s.next().stream().map(p -> new Point(p.x(), p.y())).toList());
+        StrokeWords.places(s.next()));
   }
 
   private Optional<Finding> strays() {
@@ -117,8 +117,8 @@ final class Doubts {
       return Optional.empty();
     }
     List<Phrase> evidence = reading.strays().stream().map(this::stray).toList();
-    List<Point> places =
-        reading.strays().stream().map(i -> new Point(film.x[i], film.y[i])).toList();
+    List<NextPlace> places =
+        reading.strays().stream().map(i -> NextPlace.of(film.x[i], film.y[i])).toList();
     return Optional.of(doubt("stray", 1, evidence, places));
   }
 
@@ -131,7 +131,7 @@ final class Doubts {
   }
 
   private static Finding doubt(
-      String name, double support, List<Phrase> evidence, List<Point> next) {
+      String name, double support, List<Phrase> evidence, List<NextPlace> next) {
     String key = "cause." + name;
     return new Finding(
         name + Finding.DOUBT,

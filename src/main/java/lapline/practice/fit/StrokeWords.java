@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import lapline.practice.PanelOutline.Point;
 import lapline.practice.PanelScore.Finding;
+import lapline.practice.PanelScore.NextPlace;
 import lapline.practice.PanelScore.Off;
 import lapline.practice.PanelScore.Rival;
 import lapline.practice.PanelScore.Size;
@@ -18,8 +18,8 @@ import lapline.trade.measure.TargetRange;
 import lapline.trade.stroke.Departure;
 import lapline.trade.stroke.Fault;
 import lapline.trade.stroke.FittedFilm;
+import lapline.trade.stroke.NextSpot;
 import lapline.trade.stroke.PassPlan;
-import lapline.trade.stroke.Spot;
 import lapline.trade.stroke.StrokeReading;
 import lapline.trade.stroke.StrokeReading.Found;
 import lapline.trade.stroke.WrittenPasses;
@@ -101,7 +101,7 @@ final class StrokeWords {
             rivals,
             change(found, cause),
             estimate(found),
-            rivals.isEmpty() ? List.of() : found.next().stream().map(StrokeWords::point).toList());
+            rivals.isEmpty() ? List.of() : places(found.next()));
     return finding.puttingOut(
         new Off(found.film().value(), found.film().standardUncertainty(), Dimension.FILM));
   }
@@ -123,8 +123,10 @@ final class StrokeWords {
     return new Rival(cause.id(), probability, message(cause.key()));
   }
 
-  private static Point point(Spot spot) {
-    return new Point(spot.x(), spot.y());
+  static List<NextPlace> places(List<NextSpot> next) {
+    return next.stream()
+        .map(n -> new NextPlace(n.spot().x(), n.spot().y(), n.ifSo(), n.ifNot()))
+        .toList();
   }
 
   private List<Phrase> evidence(Found found, Cause cause, boolean undecided) {

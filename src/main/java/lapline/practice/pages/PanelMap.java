@@ -14,6 +14,7 @@ import lapline.pages.drawing.Tone;
 import lapline.pages.drawing.TypeFace;
 import lapline.practice.FilmField;
 import lapline.practice.PanelOutline;
+import lapline.practice.PanelScore;
 import lapline.trade.measure.Dimension;
 
 /**
@@ -46,8 +47,8 @@ final class PanelMap {
   }
 
   /** The same map with the spots marked, A first, where a further reading would tell most. */
-  PanelMap asking(List<PanelOutline.Point> spots) {
-    asked = spots;
+  PanelMap asking(List<PanelScore.NextPlace> spots) {
+    asked = spots.stream().map(s -> new PanelOutline.Point(s.x(), s.y())).toList();
     return this;
   }
 

@@ -22,11 +22,11 @@ import lapline.practice.FindAttempts;
 import lapline.practice.Gap;
 import lapline.practice.Measurand;
 import lapline.practice.MeasureAgain;
-import lapline.practice.PanelOutline;
 import lapline.practice.PanelScore;
 import lapline.practice.PracticeTask;
 import lapline.practice.PracticeTasks;
 import lapline.practice.StartAttempt;
+import lapline.trade.measure.Dimension;
 import lapline.trade.measure.Verdict;
 
 /** A judged panel: was it good, why, and what to change. */
@@ -162,15 +162,25 @@ public class ResultPage {
   public List<String> getNextPlaces() {
     PhraseWriter words = say.writer();
     List<String> spots = new ArrayList<>();
-    for (PanelOutline.Point spot : getFirst().nextPlaces()) {
-      spots.add(
-          words.say(
-              "practice-result.spot",
-              String.valueOf((char) ('A' + spots.size())),
-              words.spot(spot.x()),
-              words.spot(spot.y())));
+    for (PanelScore.NextPlace spot : getFirst().nextPlaces()) {
+      String name = String.valueOf((char) ('A' + spots.size()));
+      spots.add(spot(words, name, spot));
     }
     return spots;
+  }
+
+  private static String spot(PhraseWriter words, String name, PanelScore.NextPlace spot) {
+    String left = words.spot(spot.x());
+    String below = words.spot(spot.y());
+    return spot.ifSo() == null || spot.ifNot() == null
+        ? words.say("practice-result.spot", name, left, below)
+        : words.say(
+            "practice-result.spot.foretold",
+            name,
+            left,
+            below,
+            words.quantity(spot.ifSo(), Dimension.FILM),
+            words.quantity(spot.ifNot(), Dimension.FILM));
   }
 
   /** What was missed first, then what is in doubt, then the rest. */

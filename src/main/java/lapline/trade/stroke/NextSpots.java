@@ -19,21 +19,21 @@ final class NextSpots {
 
   private NextSpots() {}
 
-  private record Told(Spot spot, double by) {}
+  private record Told(NextSpot next, double by) {}
 
   /**
+   * @param one if so
+   * @param other if not
    * @param uncertainty of one reading, metres
    */
-  static List<Spot> between(StrokeFit one, StrokeFit other, double uncertainty) {
+  static List<NextSpot> between(StrokeFit one, StrokeFit other, double uncertainty) {
     PassPlan plan = one.model().plan();
     StrokeModel.At first = one.model().at(one.parameters());
     StrokeModel.At second = other.model().at(other.parameters());
     List<Told> told =
         PanelSpots.of(plan).stream()
-            .map(
-                s ->
-                    new Told(
-                        s, apart(first.film(s.x(), s.y()), second.film(s.x(), s.y()), uncertainty)))
+            .map(s -> new NextSpot(s, first.film(s.x(), s.y()), second.film(s.x(), s.y())))
+            .map(s -> new Told(s, apart(s.ifSo(), s.ifNot(), uncertainty)))
             .sorted(Comparator.comparingDouble((Told t) -> -t.by))
             .toList();
     return spread(told, APART * Math.hypot(plan.width(), plan.height()));
@@ -43,11 +43,12 @@ final class NextSpots {
     return Math.abs(film - otherFilm) / Math.hypot(uncertainty, HAND * film);
   }
 
-  private static List<Spot> spread(List<Told> bestFirst, double least) {
-    List<Spot> chosen = new ArrayList<>();
+  private static List<NextSpot> spread(List<Told> bestFirst, double least) {
+    List<NextSpot> chosen = new ArrayList<>();
     for (Told t : bestFirst) {
-      if (chosen.size() < COUNT && chosen.stream().allMatch(c -> c.from(t.spot) >= least)) {
-        chosen.add(t.spot);
+      boolean apart = chosen.stream().allMatch(c -> c.spot().from(t.next.spot()) >= least);
+      if (chosen.size() < COUNT && apart) {
+        chosen.add(t.next);
       }
     }
     return List.copyOf(chosen);

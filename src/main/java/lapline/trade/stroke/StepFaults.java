@@ -118,7 +118,7 @@ final class StepFaults {
             .toList();
   }
 
-  private List<Spot> next(double probability) {
+  private List<NextSpot> next(double probability) {
     return instead(probability).isEmpty()
         ? List.of()
         : NextSpots.between(

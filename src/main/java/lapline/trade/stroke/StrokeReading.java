@@ -66,7 +66,7 @@ public record StrokeReading(
       double probability,
       double without,
       List<Rival> rivals,
-      List<Spot> next) {}
+      List<NextSpot> next) {}
 
   /**
    * A fault that is likely and not sure.
@@ -83,7 +83,7 @@ public record StrokeReading(
       boolean oneReading,
       double without,
       double with,
-      List<Spot> next) {}
+      List<NextSpot> next) {}
 
   /** Another fault in a fault's place. */
   public record Rival(Fault fault, double probability) {}

@@ -8,6 +8,7 @@ import lapline.practice.Cell;
 import lapline.practice.Criterion;
 import lapline.practice.PanelEntry;
 import lapline.practice.PanelOutline;
+import lapline.practice.PanelScore;
 import lapline.practice.PracticeTask;
 import lapline.practice.PracticeTask.MixPart;
 import lapline.practice.Reading;
@@ -70,9 +71,9 @@ final class Panels {
   }
 
   /** The same panel with places more. */
-  static PanelOutline with(PanelOutline panel, List<PanelOutline.Point> more) {
+  static PanelOutline with(PanelOutline panel, List<PanelScore.NextPlace> more) {
     List<PanelOutline.Place> places = new ArrayList<>(panel.places());
-    for (PanelOutline.Point p : more) {
+    for (PanelScore.NextPlace p : more) {
       places.add(new PanelOutline.Place(places.size() + 1, p.x(), p.y(), ""));
     }
     return new PanelOutline(panel.width(), panel.height(), List.of(), places, List.of());

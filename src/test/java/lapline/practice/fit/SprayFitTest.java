@@ -13,6 +13,7 @@ import lapline.practice.Cell;
 import lapline.practice.PanelEntry;
 import lapline.practice.PanelOutline;
 import lapline.practice.PanelScore.Finding;
+import lapline.practice.PanelScore.NextPlace;
 import lapline.practice.Phrase;
 import lapline.practice.PracticeTask;
 import lapline.practice.Reading;
@@ -120,8 +121,7 @@ class SprayFitTest {
     List<Finding> findings = SprayFit.explain(TASK, Panels.entry(film)).findings();
     assertThat(findings).extracting(Finding::id).containsExactly("stray.doubt");
     PanelOutline.Place seven = PANEL.place(7).orElseThrow();
-    assertThat(findings.get(0).nextPlaces())
-        .containsExactly(new PanelOutline.Point(seven.x(), seven.y()));
+    assertThat(findings.get(0).nextPlaces()).containsExactly(NextPlace.of(seven.x(), seven.y()));
     assertThat(findings.get(0).evidence().get(0).args().get(0).word()).isEqualTo("7");
     assertThat(findings.get(0).doubtful()).isTrue();
   }

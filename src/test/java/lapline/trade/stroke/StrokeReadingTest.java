@@ -46,7 +46,10 @@ class StrokeReadingTest {
     assertThat(List.of(before.fault(), before.rivals().get(0).fault()))
         .containsExactlyInAnyOrder(Fault.ARCING, Fault.TRIGGER_EARLY);
     assertThat(before.next()).hasSize(3);
-    before.next().forEach(s -> readings.add(panel.readAt(s.x(), s.y(), chance)));
+    assertThat(before.next()).allMatch(n -> Math.abs(n.ifSo() - n.ifNot()) > 3e-6);
+    before.next().stream()
+        .map(NextSpot::spot)
+        .forEach(s -> readings.add(panel.readAt(s.x(), s.y(), chance)));
     StrokeReading.Found after = StrokeReading.of(plan, readings).faults().get(0);
     assertThat(after.fault()).isEqualTo(Fault.ARCING);
     assertThat(after.rivals()).isEmpty();
