@@ -19,14 +19,12 @@ final class StrokeFit {
   private static final double SETTLED = 1e-3;
   private static final double FIRST_DAMPING = 1e-3;
   private static final double MOST_DAMPING = 1e6;
-  private static final double LEVEL_PRIOR = 1;
   private static final int SETTLING = 2;
 
   private final StrokeModel model;
   private final List<FilmAt> readings;
   private final HandScatter scatter;
-  private final double[] priorSd;
-  private final double[] priorMean;
+  private final Priors priors;
 
   private double[] parameters;
   private double[] residual;
@@ -57,9 +55,7 @@ final class StrokeFit {
     this.model = model;
     this.readings = readings;
     this.scatter = scatter;
-    this.priorSd = priors(model);
-    this.priorMean = new double[model.parameters()];
-    this.priorMean[StrokeModel.LEVEL] = level;
+    this.priors = Priors.of(model, level);
     this.parameters = start;
   }
 
@@ -78,23 +74,6 @@ final class StrokeFit {
   static StrokeFit at(
       StrokeModel model, List<FilmAt> readings, HandScatter scatter, double[] start, double level) {
     return new StrokeFit(model, readings, scatter, start.clone(), level);
-  }
-
-  static double[] priors(StrokeModel model) {
-    PassPlan plan = model.plan();
-    double[] sd = new double[model.parameters()];
-    sd[StrokeModel.LEVEL] = LEVEL_PRIOR;
-    sd[StrokeModel.STEP] =
-        plan.coats().stream().mapToDouble(PassPlan.Coat::all).max().orElseThrow();
-    sd[StrokeModel.FAN] = plan.fanWidth().standardUncertainty() / plan.fanWidth().value();
-    sd[StrokeModel.SHAPE] = Math.max(1e-3, plan.beta().standardUncertainty() / plan.beta().value());
-    for (int c = 0; c < plan.coats().size(); c++) {
-      sd[StrokeModel.SHIFT + c] = plan.coats().get(c).shift();
-    }
-    for (int i = 0; i < model.departures().size(); i++) {
-      sd[model.first() + i] = model.departures().get(i).usual();
-    }
-    return sd;
   }
 
   private void run() {
@@ -139,7 +118,7 @@ final class StrokeFit {
         }
       }
       this.white = scatter.whitened(off);
-      this.objective = square(white) + fromPriors(p);
+      this.objective = square(white) + priors.against(p);
     }
   }
 
@@ -164,18 +143,9 @@ final class StrokeFit {
     }
     double[] all = Arrays.copyOf(scatter.whitened(r), r.length + p.length);
     for (int j = 0; j < p.length; j++) {
-      all[r.length + j] = (p[j] - priorMean[j]) / priorSd[j];
+      all[r.length + j] = priors.off(p, j);
     }
     return all;
-  }
-
-  private double fromPriors(double[] p) {
-    double sum = 0;
-    for (int j = 0; j < p.length; j++) {
-      double z = (p[j] - priorMean[j]) / priorSd[j];
-      sum += z * z;
-    }
-    return sum;
   }
 
   private double[][] normal(double damping) {
@@ -185,7 +155,7 @@ final class StrokeFit {
         a[i][j] = dot(columns[i], columns[j]);
         a[j][i] = a[i][j];
       }
-      a[i][i] = (a[i][i] + 1 / (priorSd[i] * priorSd[i])) * (1 + damping);
+      a[i][i] = (a[i][i] + priors.precision(i)) * (1 + damping);
     }
     return a;
   }
@@ -194,8 +164,7 @@ final class StrokeFit {
   double[] downhill() {
     double[] downhill = new double[columns.length];
     for (int j = 0; j < downhill.length; j++) {
-      downhill[j] =
-          dot(columns[j], residual) - (parameters[j] - priorMean[j]) / (priorSd[j] * priorSd[j]);
+      downhill[j] = dot(columns[j], residual) - priors.pull(parameters, j);
     }
     return downhill;
   }
@@ -283,8 +252,7 @@ final class StrokeFit {
     StrokeModel moved = written.moved(HandScatter.moves(written.plan(), likely));
     HandScatter about = HandScatter.about(moved, parameters, readings);
     StrokeFit next =
-        new StrokeFit(
-            moved, readings, about, parameters.clone(), priorMean[StrokeModel.LEVEL], likely);
+        new StrokeFit(moved, readings, about, parameters.clone(), priors.level(), likely);
     next.run();
     return next;
   }
@@ -329,15 +297,11 @@ final class StrokeFit {
 
   /** ln of how well the readings are foretold, up to a constant that all rivals for them share. */
   double logEvidence() {
-    double priors = 0;
-    for (double sd : priorSd) {
-      priors -= Math.log(sd);
-    }
     return likelihood(square(residual))
         - 0.5 * scatter.logDeterminant()
-        - 0.5 * fromPriors(parameters)
+        - 0.5 * priors.against(parameters)
         - 0.5 * information.logDeterminant()
-        + priors;
+        - priors.logVolume();
   }
 
   static double dot(double[] a, double[] b) {

@@ -28,7 +28,7 @@ final class Worth {
     this.others = others(new Forms(model.plan()), faults);
     this.both = new double[faults.size()][faults.size()];
     this.nuisances = model.first();
-    double[] sd = StrokeFit.priors(model);
+    double[] sd = Priors.standardDeviations(model);
     this.priors = IntStream.range(0, nuisances).mapToDouble(j -> 1 / (sd[j] * sd[j])).toArray();
     this.usual = Arrays.copyOfRange(sd, nuisances, sd.length);
     this.weight = weights(faults);
