@@ -77,11 +77,20 @@ final class Amount {
         message(leader.key()),
         evidence(hand, by, limit),
         told ? List.of() : List.of(new Rival(other.id(), 1 - support, message(other.key()))),
-        message(leader.key() + ".change"),
+        change(leader),
         new Size(
             message("cause.size.mean"), mean.value(), mean.standardUncertainty(), Dimension.FILM),
         List.of(),
         new Off(Math.abs(by), mean.standardUncertainty(), Dimension.FILM));
+  }
+
+  /** Film falls as speed rises: by how much, to come to the middle of the range. */
+  private Phrase change(Cause leader) {
+    return leader == Cause.WRONG_MIX
+        ? message(leader.key() + ".change")
+        : message(
+            leader.key() + ".change.by",
+            quantity(Math.abs(1 - mean.value() / middle()), Dimension.SHARE));
   }
 
   /**

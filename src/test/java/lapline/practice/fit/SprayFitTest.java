@@ -1,6 +1,7 @@
 package lapline.practice.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -85,6 +86,9 @@ class SprayFitTest {
             .get(0);
     assertThat(f.id()).isEqualTo("too-little");
     assertThat(f.rivals()).isEmpty();
+    // film goes with one over the speed: 36 of 57.5 µm wants 0.63 of it
+    assertThat(f.change().key()).isEqualTo("cause.too-little.change.by");
+    assertThat(f.change().args().get(0).value()).isCloseTo(1 - 36 / 57.5, within(0.01));
   }
 
   @Test
