@@ -31,6 +31,21 @@ class DryingTest {
     assertThat(FLASH.at(18).orElseThrow().window()).isEqualTo(new TargetRange(480, 900));
   }
 
+  /** 2.5 standard deviations to either end of the band: 98.758 %, handbook tables; from memory. */
+  @Test
+  void how_surely_a_temperature_lies_in_its_band_follows_from_its_error() {
+    assertThat(FLASH.bands().place(15)).isEqualTo(TemperatureBands.Place.INSIDE);
+    assertThat(FLASH.bands().sureness(Estimate.of(17.5, 1))).isCloseTo(0.98758, within(5e-6));
+  }
+
+  /** By hand: half of 300 s at 20 °C, and a quarter of 120 s at 30 °C. */
+  @Test
+  void spells_at_several_temperatures_add_up_to_the_share_of_the_whole() {
+    List<Spell> spells = List.of(new Spell(150, 20), new Spell(30, 30));
+
+    assertThat(Spell.shareUsed(spells, t -> t < 25 ? 300 : 120)).isCloseTo(0.75, within(1e-12));
+  }
+
   @Test
   void a_card_says_nothing_of_other_temperatures() {
     assertThat(FLASH.at(14.9)).isEmpty();

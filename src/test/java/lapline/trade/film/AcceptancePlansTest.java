@@ -114,4 +114,46 @@ class AcceptancePlansTest {
     assertThat(range.least()).isCloseTo(2.4, within(1e-12));
     assertThat(range.most()).isCloseTo(3.6, within(1e-12));
   }
+
+  /** Of two spots alike the first one counts. */
+  @Test
+  void the_thinnest_and_the_thickest_spot_and_area_are_named() {
+    SspcPa2 plan = new SspcPa2(new TargetRange(50e-6, 65e-6), RestrictionLevel.LEVEL_3, 20);
+    PlanOutcome outcome =
+        plan.judge(
+            List.of(
+                Micrometres.spots("60 60 60|55 55 55|70 70 70|60 60 60|60 60 60"),
+                Micrometres.spots("39 39 39|60 60 60|60 60 60|99 99 99|99 99 99")));
+
+    assertThat(found(outcome, Rule.SPOT_NOT_BELOW)).isEqualTo("39 in 2.1");
+    assertThat(found(outcome, Rule.SPOT_NOT_ABOVE)).isEqualTo("99 in 2.4");
+    assertThat(found(outcome, Rule.AREA_NOT_BELOW)).isEqualTo("61 in 1.0");
+    assertThat(found(outcome, Rule.AREA_NOT_ABOVE)).isEqualTo("71 in 2.0");
+  }
+
+  @Test
+  void a_single_reading_that_breaks_a_limit_is_named() {
+    PlanOutcome outcome =
+        Iso19840.ofPanel(60e-6).judge(Micrometres.readings("62 181 47 62 62 62 62 62 62 62"));
+
+    assertThat(found(outcome, Rule.READING_NOT_BELOW)).isEqualTo("47 in 0.3");
+    assertThat(found(outcome, Rule.READING_NOT_ABOVE)).isEqualTo("181 in 0.2");
+  }
+
+  /** Common where nothing else is specified. */
+  @Test
+  void the_largest_film_is_three_times_nominal_where_none_is_given() {
+    Iso19840 plan = Iso19840.ofPanel(60e-6);
+
+    assertThat(plan.judge(Micrometres.readings("60 62 65 62 180")).accepted()).isTrue();
+    assertThat(plan.judge(Micrometres.readings("60 62 65 62 181")).broken())
+        .extracting("rule")
+        .containsExactly(Rule.READING_NOT_ABOVE);
+  }
+
+  private static String found(PlanOutcome outcome, Rule rule) {
+    PlanOutcome.Check check =
+        outcome.checks().stream().filter(c -> c.rule() == rule).findFirst().orElseThrow();
+    return Math.round(check.found() * 1e6) + " in " + check.area() + "." + check.spot();
+  }
 }

@@ -110,6 +110,16 @@ class NonConformingAreaTest {
     assertThat(spots(searched(corner, at -> true))).isEqualTo(5 + 7 + 8);
   }
 
+  /** Two steps to the right and two up lie on the very rim of 3 by 3 m, and two aslant. */
+  @Test
+  void a_spot_on_the_rim_is_on_the_surface() {
+    for (Place corner : List.of(new Place(0, 0), new Place(3, 3), new Place(0, 3))) {
+      NonConformingArea rim = NonConformingArea.about(corner, CLEAR, 3, 3);
+
+      assertThat(spots(searched(rim, at -> true))).isEqualTo(2 + 2 + 2);
+    }
+  }
+
   @Test
   void a_practice_panel_has_no_room_for_a_search_and_is_all_of_it() {
     NonConformingArea panel = NonConformingArea.about(new Place(0.3, 0.2), CLEAR, 0.6, 0.4);
