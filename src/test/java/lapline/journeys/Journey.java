@@ -137,7 +137,10 @@ abstract class Journey {
     waiting()
         .until(
             page -> {
-              until(By.id(id)).click();
+              WebElement button = until(By.id(id));
+              // as a person does, out from behind the main action that stays at the lower edge
+              browser.executeScript("arguments[0].scrollIntoView({block: 'center'})", button);
+              button.click();
               return true;
             });
   }

@@ -127,6 +127,9 @@ class ResultJourneyIT extends Journey {
     assertThat(title()).startsWith("Not yet");
     assertThat(text()).contains("Verdict by verdict", "Film build", "could not be judged");
     at("result");
+    browser.findElement(By.cssSelector("details.drill > summary")).click();
+    assertThat(text()).contains("Drill before the next panel", "Right when:");
+    isAccessible();
     long before = System.nanoTime();
     assertThat(get("/learn/result?attempt=" + attempt).statusCode()).isEqualTo(200);
     System.out.printf("result page in %d ms%n", (System.nanoTime() - before) / 1_000_000);
