@@ -85,6 +85,26 @@ class CoatsToHidingTest {
     assertThat(crossed.probabilityWithin(TargetRange.atMost(3)).getAsDouble()).isBetween(0.1, 0.4);
   }
 
+  /** A tenth of doubt: a twentieth on either side. */
+  @Test
+  void an_interval_leaves_half_of_its_doubt_on_either_side() {
+    CoatsToHiding.Crossed crossed =
+        (CoatsToHiding.Crossed) contrast(0.7246, 0.92043, 0.97756, 0.99373);
+    CoatsToHiding.Interval interval = crossed.interval(0.9);
+
+    assertThat(interval.least()).isCloseTo(crossed.readings().coatsAt(0.05), within(1e-9));
+    assertThat(interval.most()).isCloseTo(crossed.readings().coatsAt(0.95), within(1e-9));
+    assertThat(interval.least()).isLessThan(interval.most());
+  }
+
+  @Test
+  void what_vanished_after_the_third_coat_took_three_and_no_fewer() {
+    CoatsToHiding seen = new CoatsToHiding.Vanished(3);
+
+    assertThat(seen.probabilityWithin(TargetRange.atMost(3))).hasValue(1);
+    assertThat(seen.probabilityWithin(TargetRange.atMost(2))).hasValue(0);
+  }
+
   @Test
   void the_uncertainty_of_a_crossing_follows_from_its_two_readings() {
     Estimate film = ((CoatsToHiding.Crossed) contrast(0.7246, 0.92043, 0.97756, 0.99373)).film();

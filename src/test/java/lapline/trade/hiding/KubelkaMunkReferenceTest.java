@@ -3,6 +3,7 @@ package lapline.trade.hiding;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -53,5 +54,12 @@ class KubelkaMunkReferenceTest {
   @CsvSource({"1.20, 4", "0.60, 7", "0.45, 9"})
   void whole_coats_hide(double perCoat, int coats) {
     assertThat(new KubelkaMunk(0.6).coatsToHiding(perCoat, 0.8)).isEqualTo(coats);
+  }
+
+  /** A paint that absorbs nothing: R₀ = SX / (1 + SX), the limit of Kubelka's form. */
+  @Test
+  void a_film_that_absorbs_nothing_is_read_back_too() {
+    assertThat(new KubelkaMunk(1).sxFrom(0.5)).isCloseTo(1, within(1e-12));
+    assertThat(new KubelkaMunk(1).sxFrom(0.75)).isCloseTo(3, within(1e-12));
   }
 }
