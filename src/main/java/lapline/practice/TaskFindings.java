@@ -10,6 +10,7 @@ import lapline.practice.PanelScore.Result;
 import lapline.practice.PanelScore.Rival;
 import lapline.practice.Phrase.End;
 import lapline.practice.PracticeTask.FindingRule;
+import lapline.practice.quantity.PanelQuantities;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.TargetRange;
 import lapline.trade.measure.Verdict;
@@ -82,13 +83,14 @@ final class TaskFindings {
         off(r));
   }
 
-  /** How far outside its target; choices, grits and times of day have no distance. */
+  /** How far outside its target; choices, rules, grits and times of day have no distance. */
   private static Off off(Result r) {
     Dimension dimension =
         r.criterion().dimension() == Dimension.TEMPERATURE
             ? Dimension.TEMPERATURE_DIFFERENCE
             : r.criterion().dimension();
     return NO_DISTANCE.contains(dimension)
+            || PanelQuantities.RULES.contains(r.criterion().quantity())
         ? null
         : new Off(Math.abs(outsideBy(r)), r.standardUncertainty(), dimension);
   }

@@ -20,6 +20,7 @@ import lapline.board.PanelCount;
 import lapline.board.SkillCount;
 import lapline.board.TakenStep;
 import lapline.people.Role;
+import lapline.practice.PanelScore;
 
 /** Asks the database across people, features joined by their ids. */
 @ApplicationScoped
@@ -54,10 +55,19 @@ public class StoredBoardRecords implements BoardRecords {
             "select new lapline.board.FindingCount(f.unit, min(f.task), f.key.finding, count(*),"
                 + " count(distinct f.person)) from FindingEntity f"
                 + " where f.workshop = :workshop and f.standing = 1 and f.scoredAt >= :since"
+                + " and f.key.finding not like :doubt and f.key.finding not like :blind"
                 + " group by f.unit, f.key.finding"
                 + " order by count(*) desc, f.unit, f.key.finding",
             FindingCount.class,
-            Map.of("workshop", workshop, "since", since)),
+            Map.of(
+                "workshop",
+                workshop,
+                "since",
+                since,
+                "doubt",
+                "%" + PanelScore.Finding.DOUBT,
+                "blind",
+                "%" + PanelScore.Finding.BLIND)),
         0,
         most);
   }

@@ -33,6 +33,9 @@ import lapline.trade.measure.Verdict;
 @Named
 @RequestScoped
 public class ResultPage {
+  /** A score is rounded down to whole points, and is 99 at the most where anything is in doubt. */
+  private static final double ROUNDING = 1.01;
+
   private static final String FIT = "cause.fit";
 
   @Inject private SignedIn signedIn;
@@ -195,6 +198,16 @@ public class ResultPage {
         .sorted(Comparator.comparing(PanelScore.Result::verdict, Comparator.reverseOrder()))
         .map(r -> ResultRow.of(getTask(), score(), r, weights, criteria))
         .toList();
+  }
+
+  /** What the lines of the verdicts add up to. */
+  public double getSum() {
+    return getRows().stream().mapToDouble(ResultRow::gave).sum();
+  }
+
+  /** Whether the whole counts for less than its lines add up to, by more than rounding. */
+  public boolean isLowered() {
+    return getSum() - score().practiceScore() > ROUNDING;
   }
 
   private List<PanelScore.Result> judgedResults() {

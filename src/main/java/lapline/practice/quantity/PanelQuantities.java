@@ -18,6 +18,9 @@ public final class PanelQuantities {
   /** Share of the panel's area with its film inside that target. */
   public static final String FILM_SHARE = "film-share";
 
+  /** Rules that are kept or broken, and never nearly kept. */
+  public static final Set<String> RULES = Set.of("film-plan", "film-spots");
+
   private static final String[] BEFORE_AND_AFTER = {"film-before", "film-after"};
 
   private static final Map<String, PanelQuantity> BY_ID = new LinkedHashMap<>();
