@@ -84,13 +84,16 @@ final class Amount {
         new Off(Math.abs(by), mean.standardUncertainty(), Dimension.FILM));
   }
 
-  /** Film falls as speed rises: by how much, to come to the middle of the range. */
+  /**
+   * Film falls as speed rises: by how much, to come to the middle of the range; or what the mix
+   * came out at.
+   */
   private Phrase change(Cause leader) {
-    return leader == Cause.WRONG_MIX
-        ? message(leader.key() + ".change")
-        : message(
-            leader.key() + ".change.by",
-            quantity(Math.abs(1 - mean.value() / middle()), Dimension.SHARE));
+    double share =
+        leader == Cause.WRONG_MIX
+            ? solids.orElseThrow().value()
+            : Math.abs(1 - mean.value() / middle());
+    return message(leader.key() + ".change.by", quantity(share, Dimension.SHARE));
   }
 
   /**
