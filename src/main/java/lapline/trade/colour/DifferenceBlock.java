@@ -8,7 +8,9 @@ package lapline.trade.colour;
  * itself: {@link #isFit} is false then and its difference means nothing.
  */
 final class DifferenceBlock {
-  static final int SIZE = 512;
+  /** All arrays of a block together stay in a core's first cache, which 512 pairs overflow. */
+  static final int SIZE = 256;
+
   private static final double CHROMA_25_TO_7 = Math.pow(25, 7);
 
   private final BlueTwist.Block blues = new BlueTwist.Block();

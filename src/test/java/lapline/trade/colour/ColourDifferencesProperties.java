@@ -80,7 +80,7 @@ class ColourDifferencesProperties {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {0, 1, 511, 512, 513, 1100})
+  @ValueSource(ints = {0, 1, 255, 256, 257, 511, 512, 513, 1100})
   void each_difference_stands_at_its_pairs_place(int pairs) {
     Lab panel = new Lab(40, 20, -30);
     List<Lab> shelf = new ArrayList<>();
