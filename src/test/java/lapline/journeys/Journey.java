@@ -77,7 +77,7 @@ abstract class Journey {
         "--user-data-dir=" + profile);
     ChromeDriverService service =
         new ChromeDriverService.Builder().usingDriverExecutable(DRIVER.toFile()).build();
-    browser = new ChromeDriver(service, options);
+    browser = new PatientBrowser(service, options);
     width(1440);
   }
 
@@ -163,7 +163,7 @@ abstract class Journey {
   }
 
   protected String title() {
-    return until(By.tagName("h1")).getText();
+    return waiting().until(page -> until(By.tagName("h1")).getText());
   }
 
   /** All that is to be read; looked at again where another page came in while it was read. */
