@@ -25,6 +25,7 @@ import lapline.practice.AttemptQuery;
 import lapline.practice.FindAttempts;
 import lapline.practice.PanelScore.Finding;
 import lapline.trade.measure.Dimension;
+import lapline.trade.measure.Estimate;
 
 /** What keeps coming back on a person's latest panels, task by task. */
 @ApplicationScoped
@@ -131,14 +132,9 @@ public class LookBack {
     List<Panel> panels = new ArrayList<>();
     for (Attempt a : drawn) {
       FoundSize size = find(found.getOrDefault(a.id(), List.of()), finding);
-      boolean measured = size != null && size.size() != null;
-      dimension = measured ? size.dimension() : dimension;
-      panels.add(
-          new Panel(
-              a.outcome().scored(),
-              size != null,
-              measured ? size.size() : null,
-              measured ? size.standardUncertainty() : null));
+      Estimate measured = size == null ? null : size.estimate();
+      dimension = measured == null ? dimension : size.dimension();
+      panels.add(new Panel(a.outcome().scored(), size != null, measured));
     }
     return new Recurring(drawn.get(0).task(), finding, panels, looked, times, dimension);
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import lapline.judgement.progress.SizeTrend;
 import lapline.trade.measure.Dimension;
+import lapline.trade.measure.Estimate;
 
 /**
  * A cause that keeps coming back on one person's panels of a task. That it comes back is told by
@@ -24,7 +25,7 @@ public record Recurring(
    *
    * @param size null where the cause was not found, or had no size
    */
-  public record Panel(Instant scored, boolean found, Double size, Double standardUncertainty) {}
+  public record Panel(Instant scored, boolean found, Estimate size) {}
 
   public Recurring {
     panels = List.copyOf(panels);
@@ -46,10 +47,10 @@ public record Recurring(
     double[] sizes = new double[at.length];
     int next = 0;
     for (int i = 0; i < panels.size(); i++) {
-      Double size = panels.get(i).size();
+      Estimate size = panels.get(i).size();
       if (size != null) {
         at[next] = i + 1;
-        sizes[next++] = size;
+        sizes[next++] = size.value();
       }
     }
     return SizeTrend.of(at, sizes);

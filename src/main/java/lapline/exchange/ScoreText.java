@@ -22,9 +22,6 @@ public record ScoreText(
     FilmShare film,
     String scorer) {
 
-  /** Standard uncertainties either way that hold 95 % of a normal distribution. */
-  private static final double COVERS_95 = 1.96;
-
   /** One criterion. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Judged(
@@ -35,6 +32,8 @@ public record ScoreText(
       Double conformance,
       Double value,
       Double standardUncertainty,
+      Double degreesOfFreedom,
+      Double expandedUncertainty,
       String shown,
       String target,
       boolean critical,
@@ -54,7 +53,7 @@ public record ScoreText(
       List<Rival> rivals,
       List<Place> nextPlaces) {}
 
-  /** How large it is, with the ends of an interval that holds 95 % of the probability. */
+  /** How large it is, with the ends of value ± expanded uncertainty. */
   public record Size(
       String what, double value, double standardUncertainty, double low, double high) {}
 
@@ -73,13 +72,13 @@ public record ScoreText(
         score.practiceScore(),
         score.accepted(),
         score.standing(),
-        score.results().stream().map(r -> judged(r, criteria)).toList(),
+        score.results().stream().map(r -> judged(score, r, criteria)).toList(),
         score.findings().stream().map(f -> cause(f, criteria.words())).toList(),
         film(score),
         score.scorer());
   }
 
-  private static Judged judged(Result r, CriterionWriter criteria) {
+  private static Judged judged(PanelScore score, Result r, CriterionWriter criteria) {
     Criterion c = r.criterion();
     boolean yes = r.judged();
     return new Judged(
@@ -90,7 +89,9 @@ public record ScoreText(
         yes ? r.conformance() : null,
         yes ? r.value() : null,
         yes ? r.standardUncertainty() : null,
-        yes ? criteria.value(c, r.value(), r.standardUncertainty()) : null,
+        yes ? r.degreesOfFreedom() : null,
+        yes && !r.shareOfArea() ? r.estimate().expandedUncertainty() : null,
+        yes ? criteria.number(score, r) : null,
         criteria.target(c),
         c.critical(),
         c.weight(),
@@ -117,7 +118,7 @@ public record ScoreText(
     if (size == null) {
       return null;
     }
-    double half = COVERS_95 * size.standardUncertainty();
+    double half = size.estimate().expandedUncertainty();
     return new Size(
         writer.phrase(size.what()),
         size.value(),

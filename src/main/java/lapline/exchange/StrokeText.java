@@ -31,12 +31,11 @@ public record StrokeText(
     double scatter,
     double[] film,
     Suspected suspected) {
-  private static final double COVERS_95 = 1.96;
 
-  /** A value with the ends of an interval that holds 95 % of the probability. */
+  /** A value with the ends of value ± expanded uncertainty. */
   public record Interval(double value, double standardUncertainty, double low, double high) {
     static Interval of(Estimate e) {
-      double half = COVERS_95 * e.standardUncertainty();
+      double half = e.expandedUncertainty();
       return new Interval(e.value(), e.standardUncertainty(), e.value() - half, e.value() + half);
     }
   }

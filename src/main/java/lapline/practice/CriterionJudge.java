@@ -63,6 +63,7 @@ final class CriterionJudge {
         0,
         0,
         0,
+        null,
         0,
         List.of(),
         new Working("", "", List.of()),
@@ -80,8 +81,7 @@ final class CriterionJudge {
             .mapToDouble(v -> Desirability.expected(v.estimate(), c.target(), c.fade()))
             .average()
             .orElse(0);
-    Estimate shown = Estimate.of(worst.value(), worst.standardUncertainty());
-    return result(c, shown, worst.conformance(), points, instances, values);
+    return result(c, worst.estimate(), worst.conformance(), points, instances, values);
   }
 
   private static Result together(Criterion c, Values values) {
@@ -123,11 +123,7 @@ final class CriterionJudge {
     List<Instance> instances = new ArrayList<>();
     for (Value v : values.values()) {
       instances.add(
-          new Instance(
-              v.where(),
-              v.estimate().value(),
-              v.estimate().standardUncertainty(),
-              v.conformance().applyAsDouble(c.target())));
+          Instance.of(v.where(), v.estimate(), v.conformance().applyAsDouble(c.target())));
     }
     return instances;
   }
@@ -147,6 +143,7 @@ final class CriterionJudge {
         conformance,
         value.value(),
         value.standardUncertainty(),
+        value.keptDegreesOfFreedom(),
         points,
         instances,
         values.working(),
@@ -176,7 +173,7 @@ final class CriterionJudge {
 
   /** What has to be measured for the verdict to be sure, with this uncertainty. */
   private static Phrase surely(Criterion c, Estimate value) {
-    return Conformance.acceptance(c.target(), value.standardUncertainty(), Verdict.SURE)
+    return Conformance.acceptance(c.target(), value, Verdict.SURE)
         .map(sure -> surely(c, value, sure))
         .orElseGet(() -> Phrase.message("score.advice.never-sure"));
   }

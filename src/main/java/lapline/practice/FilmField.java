@@ -1,6 +1,7 @@
 package lapline.practice;
 
 import java.util.List;
+import lapline.trade.measure.Estimate;
 import lapline.trade.measure.TargetRange;
 
 /**
@@ -29,7 +30,12 @@ public record FilmField(
     List<PlaceFilm> places) {
 
   /** One place's build. */
-  public record PlaceFilm(int place, double x, double y, double film, double standardUncertainty) {}
+  public record PlaceFilm(int place, double x, double y, double film, double standardUncertainty) {
+
+    public Estimate estimate() {
+      return Estimate.of(film, standardUncertainty);
+    }
+  }
 
   /** A region outside the range: {@code where} is a message key such as {@code area.lower-edge}. */
   public record Area(String where, boolean thin, double by, double shareOfPanel) {}

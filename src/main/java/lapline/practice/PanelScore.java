@@ -2,7 +2,9 @@ package lapline.practice;
 
 import java.util.List;
 import java.util.Optional;
+import lapline.practice.quantity.PanelQuantities;
 import lapline.trade.measure.Dimension;
+import lapline.trade.measure.Estimate;
 import lapline.trade.measure.TargetRange;
 import lapline.trade.measure.Verdict;
 import lapline.trade.stroke.StrokeFilm;
@@ -37,6 +39,8 @@ public record PanelScore(
    * @param judged false where something was not measured; then only {@code missing} says more
    * @param conformance probability that the true value lies in the target
    * @param value best value in SI, with its standard uncertainty
+   * @param degreesOfFreedom of that uncertainty; null where it is taken as known, and of a panel
+   *     that was judged before they were kept
    * @param points 0 to 1, what it gave of its weight in the practice score
    * @param instances the separate values, where there are several
    * @param missing keys of the {@link Cell}s that were wanted and not given, without place or coat
@@ -50,6 +54,7 @@ public record PanelScore(
       double conformance,
       double value,
       double standardUncertainty,
+      Double degreesOfFreedom,
       double points,
       List<Instance> instances,
       Working working,
@@ -63,6 +68,16 @@ public record PanelScore(
 
     public TargetRange target() {
       return criterion.target();
+    }
+
+    /** Whether the ends of its interval stand with the film, since they lie unevenly about it. */
+    public boolean shareOfArea() {
+      return criterion.quantity().equals(PanelQuantities.FILM_SHARE);
+    }
+
+    /** Best value in SI with all that is known of its uncertainty. */
+    public Estimate estimate() {
+      return Estimate.of(value, standardUncertainty, degreesOfFreedom);
     }
 
     /**
@@ -79,12 +94,49 @@ public record PanelScore(
 
   /** One value among several: {@code where} names it, such as coat 2, pass 3 or place 7. */
   public record Instance(
-      Cell where, double value, double standardUncertainty, double conformance) {}
+      Cell where,
+      double value,
+      double standardUncertainty,
+      Double degreesOfFreedom,
+      double conformance) {
+
+    static Instance of(Cell where, Estimate estimate, double conformance) {
+      return new Instance(
+          where,
+          estimate.value(),
+          estimate.standardUncertainty(),
+          estimate.keptDegreesOfFreedom(),
+          conformance);
+    }
+
+    public Estimate estimate() {
+      return Estimate.of(value, standardUncertainty, degreesOfFreedom);
+    }
+  }
 
   /** How a number came about: the formula, where it is published, and what went in. */
   public record Working(String formula, String source, List<Input> inputs) {}
 
-  public record Input(String name, double value, double standardUncertainty, Dimension dimension) {}
+  public record Input(
+      String name,
+      double value,
+      double standardUncertainty,
+      Double degreesOfFreedom,
+      Dimension dimension) {
+
+    public static Input of(String name, Estimate estimate, Dimension dimension) {
+      return new Input(
+          name,
+          estimate.value(),
+          estimate.standardUncertainty(),
+          estimate.keptDegreesOfFreedom(),
+          dimension);
+    }
+
+    public Estimate estimate() {
+      return Estimate.of(value, standardUncertainty, degreesOfFreedom);
+    }
+  }
 
   /**
    * A likely cause read from the numbers, or a doubt that they leave.
@@ -151,10 +203,39 @@ public record PanelScore(
   }
 
   /** How large a fault is: what the number is of, and the number in SI. */
-  public record Size(Phrase what, double value, double standardUncertainty, Dimension dimension) {}
+  public record Size(
+      Phrase what,
+      double value,
+      double standardUncertainty,
+      Double degreesOfFreedom,
+      Dimension dimension) {
+
+    public static Size of(Phrase what, Estimate estimate, Dimension dimension) {
+      return new Size(
+          what,
+          estimate.value(),
+          estimate.standardUncertainty(),
+          estimate.keptDegreesOfFreedom(),
+          dimension);
+    }
+
+    public Estimate estimate() {
+      return Estimate.of(value, standardUncertainty, degreesOfFreedom);
+    }
+  }
 
   /** How far a panel is out, in SI. */
-  public record Off(double value, double standardUncertainty, Dimension dimension) {}
+  public record Off(
+      double value, double standardUncertainty, Double degreesOfFreedom, Dimension dimension) {
+
+    /**
+     * @param by the distance
+     * @param like as sure as the distance is
+     */
+    public static Off of(double by, Estimate like, Dimension dimension) {
+      return new Off(by, like.standardUncertainty(), like.keptDegreesOfFreedom(), dimension);
+    }
+  }
 
   /**
    * Where one more reading is worth taking, metres from the panel's lower left corner.

@@ -2,6 +2,7 @@ package lapline.practice;
 
 import java.util.List;
 import lapline.trade.measure.Dimension;
+import lapline.trade.measure.Estimate;
 import lapline.trade.measure.SpokenUnits;
 
 /**
@@ -16,6 +17,7 @@ public record Phrase(String key, String text, List<Arg> args) {
   /**
    * An argument: a word, or a quantity in SI that is shown in the person's units.
    *
+   * @param degreesOfFreedom of the uncertainty; null where it is taken as known
    * @param spoken the units it is spoken of in; null for the usual ones of the dimension
    * @param end which end of a range the quantity is; null for a value
    */
@@ -23,12 +25,18 @@ public record Phrase(String key, String text, List<Arg> args) {
       String word,
       Double value,
       Double standardUncertainty,
+      Double degreesOfFreedom,
       Dimension dimension,
       SpokenUnits spoken,
       End end) {
 
     public Arg {
       spoken = spoken == null && dimension != null ? SpokenUnits.usual(dimension) : spoken;
+    }
+
+    /** The quantity with its uncertainty; only where it has one. */
+    public Estimate estimate() {
+      return Estimate.of(value, standardUncertainty, degreesOfFreedom);
     }
   }
 
@@ -47,23 +55,30 @@ public record Phrase(String key, String text, List<Arg> args) {
   }
 
   public static Arg word(String word) {
-    return new Arg(word, null, null, null, null, null);
+    return new Arg(word, null, null, null, null, null, null);
   }
 
   public static Arg quantity(double value, Dimension dimension) {
-    return new Arg(null, value, null, dimension, null, null);
+    return new Arg(null, value, null, null, dimension, null, null);
   }
 
-  public static Arg quantity(double value, double standardUncertainty, Dimension dimension) {
-    return new Arg(null, value, standardUncertainty, dimension, null, null);
+  public static Arg quantity(Estimate estimate, Dimension dimension) {
+    return quantity(estimate, SpokenUnits.usual(dimension));
   }
 
-  public static Arg quantity(double value, double standardUncertainty, SpokenUnits spoken) {
-    return new Arg(null, value, standardUncertainty, spoken.dimension(), spoken, null);
+  public static Arg quantity(Estimate estimate, SpokenUnits spoken) {
+    return new Arg(
+        null,
+        estimate.value(),
+        estimate.standardUncertainty(),
+        estimate.keptDegreesOfFreedom(),
+        spoken.dimension(),
+        spoken,
+        null);
   }
 
   /** An end of a range, shown with the figures that decide. */
   public static Arg limit(double value, End end, SpokenUnits spoken) {
-    return new Arg(null, value, null, spoken.dimension(), spoken, end);
+    return new Arg(null, value, null, null, spoken.dimension(), spoken, end);
   }
 }

@@ -92,7 +92,7 @@ final class TaskFindings {
     return NO_DISTANCE.contains(dimension)
             || PanelQuantities.RULES.contains(r.criterion().quantity())
         ? null
-        : new Off(Math.abs(outsideBy(r)), r.standardUncertainty(), dimension);
+        : Off.of(Math.abs(outsideBy(r)), r.estimate(), dimension);
   }
 
   private static Finding doubtful(PracticeTask task, Result r) {
@@ -117,7 +117,7 @@ final class TaskFindings {
     return Phrase.message(
         low ? "score.evidence.low" : "score.evidence.high",
         Phrase.word(r.criterion().label()),
-        Phrase.quantity(r.value(), r.standardUncertainty(), r.criterion().spoken()),
+        Phrase.quantity(r.estimate(), r.criterion().spoken()),
         Phrase.limit(limit, low ? End.LEAST : End.MOST, r.criterion().spoken()));
   }
 }

@@ -56,8 +56,8 @@ class LookBackTest {
 
   private static FoundSize arcing(UUID panel, double size) {
     return size < 0
-        ? new FoundSize(panel, "arcing", null, null, null)
-        : new FoundSize(panel, "arcing", size * 1e-6, 1e-6, Dimension.FILM);
+        ? new FoundSize(panel, "arcing", null, null, null, null)
+        : new FoundSize(panel, "arcing", size * 1e-6, 1e-6, null, Dimension.FILM);
   }
 
   private List<Recurring> recurring(Double... sizes) {

@@ -1,6 +1,7 @@
 package lapline.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import lapline.pages.Messages;
 import lapline.practice.WrittenPanel;
@@ -17,6 +18,42 @@ class ScoreTextTest {
   void a_rule_is_kept_and_of_a_choice_the_good_one_is_named() {
     assertThat(target("clear/two-coats", "film-plan")).isEqualTo("kept");
     assertThat(target("preparing/flat-panel", "water-break")).isEqualTo("Holds");
+  }
+
+  /**
+   * Five readings that scatter far more than the gauge errs: JCGM 100:2008, table G.2, has 2.87 for
+   * 4 degrees of freedom (from memory).
+   */
+  @Test
+  void of_few_readings_the_degrees_of_freedom_and_the_wider_interval_are_told() {
+    var judged =
+        ScoreText.of(scattered("mean").score(), metric).criteria().stream()
+            .findFirst()
+            .orElseThrow();
+    assertThat(judged.degreesOfFreedom()).isBetween(4.0, 4.3);
+    assertThat(judged.expandedUncertainty() / judged.standardUncertainty())
+        .isCloseTo(2.87, within(0.06));
+    assertThat(judged.shown()).isEqualTo("60\u00a0±\u00a020\u00a0µm");
+  }
+
+  @Test
+  void of_one_reading_the_uncertainty_is_taken_as_known() {
+    var judged =
+        ScoreText.of(scattered("each").score(), metric).criteria().stream()
+            .findFirst()
+            .orElseThrow();
+    assertThat(judged.degreesOfFreedom()).isNull();
+    assertThat(judged.expandedUncertainty())
+        .isCloseTo(2 * judged.standardUncertainty(), within(1e-15));
+  }
+
+  private static WrittenPanel scattered(String judged) {
+    return WrittenPanel.against(
+            "    - {id: it, label: It, quantity: film-build, target: 50 to 65 um, judged: %s,"
+                    .formatted(judged)
+                + " critical: yes, weight: 1, fade: 6 um, why: Invented., source: Invented.}")
+        .putAtPlaces("film-before", 0, 0, 0, 0, 0)
+        .putAtPlaces("film-after", 40, 80, 60, 50, 70);
   }
 
   private String target(String task, String quantity) {

@@ -104,6 +104,32 @@ class CriterionJudgeTest {
     assertThat(result.advice().key()).isEqualTo("score.advice.near-limit");
   }
 
+  /**
+   * JCGM 100:2008, table G.2 (from memory): 2.87 for 95.45 % with 4 degrees of freedom, so that 60
+   * ± 2.87 s/√5 held against just that range is 95.45 % likely.
+   */
+  @Test
+  void the_plus_minus_of_few_readings_is_the_interval_that_the_probability_is_of() {
+    WrittenPanel panel = judging("film-build", "39.6 to 80.4 um", "mean", "6 um");
+    panel.putAtPlaces("film-before", new double[5]);
+    Result result = result(panel.putAtPlaces("film-after", 40, 80, 60, 50, 70));
+    assertThat(result.estimate().expandedUncertainty())
+        .isCloseTo(2.87 * 15.811e-6 / Math.sqrt(5), within(0.3e-6));
+    assertThat(result.conformance()).isCloseTo(0.9545, within(0.002));
+  }
+
+  /** t(0.95, 4) = 2.132, handbook tables (from memory): 80 − 2.132 × 15.811/√5 = 64.9. */
+  @Test
+  void the_sure_limit_of_few_readings_leaves_room_for_their_few_degrees_of_freedom() {
+    WrittenPanel panel = judging("film-build", "at least 45 um", "mean", "6 um");
+    panel.putAtPlaces("film-before", new double[5]);
+    Result result = result(panel.putAtPlaces("film-after", 38, 78, 58, 48, 68));
+    assertThat(result.verdict()).isEqualTo(Verdict.DOUBTFUL);
+    assertThat(result.advice().key()).isEqualTo("score.advice.sure-least");
+    assertThat(result.advice().args().get(0).value())
+        .isCloseTo(45e-6 + 2.132 * 15.811e-6 / Math.sqrt(5), within(0.2e-6));
+  }
+
   @Test
   void where_each_counts_the_least_sure_one_decides() {
     WrittenPanel panel = judging("film-build", "50 to 65 um", "each", "6 um");

@@ -104,6 +104,7 @@ class PracticeScoreTest {
         conformance,
         165e3,
         3e3,
+        null,
         points,
         List.of(),
         new Working("", "", List.of()),

@@ -74,13 +74,9 @@ public class RecurringWords {
         words.quantity(Math.abs(slope), of),
         words.quantity(Math.min(Math.abs(least), Math.abs(most)), of),
         words.quantity(Math.max(Math.abs(least), Math.abs(most)), of),
-        size(measured.get(0), of, words),
-        size(measured.get(measured.size() - 1), of, words),
+        words.quantity(measured.get(0).size(), of),
+        words.quantity(measured.get(measured.size() - 1).size(), of),
         measured.size());
-  }
-
-  private static String size(Recurring.Panel panel, Dimension of, PhraseWriter words) {
-    return words.quantity(panel.size(), panel.standardUncertainty(), of);
   }
 
   private String svg(Recurring r, String cause, int number, PhraseWriter words) {
@@ -89,10 +85,7 @@ public class RecurringWords {
     }
     List<SizeDrawing.Panel> panels =
         r.panels().stream()
-            .map(
-                p ->
-                    new SizeDrawing.Panel(
-                        when.day(p.scored()), p.found(), p.size(), p.standardUncertainty()))
+            .map(p -> new SizeDrawing.Panel(when.day(p.scored()), p.found(), p.size()))
             .toList();
     return SvgWriter.write(
         new SizeDrawing("recurring-" + number, cause, panels, r.dimension(), words).drawing());

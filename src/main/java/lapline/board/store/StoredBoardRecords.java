@@ -218,7 +218,7 @@ public class StoredBoardRecords implements BoardRecords {
         ? List.of()
         : ask(
                 "select new lapline.board.FoundSize(f.key.attempt, f.key.finding, f.off,"
-                    + " f.offUncertainty, f.offDimension) from FindingEntity f"
+                    + " f.offUncertainty, f.offFreedom, f.offDimension) from FindingEntity f"
                     + " where f.key.attempt in :attempts order by f.key.attempt, f.standing",
                 FoundSize.class,
                 Map.of("attempts", attempts))

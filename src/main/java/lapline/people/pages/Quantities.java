@@ -6,6 +6,7 @@ import jakarta.inject.Named;
 import lapline.people.Person;
 import lapline.people.SignedIn;
 import lapline.trade.measure.Dimension;
+import lapline.trade.measure.Estimate;
 import lapline.trade.measure.QuantityWriter;
 import lapline.trade.measure.Unit;
 import lapline.trade.measure.UnitSystem;
@@ -23,9 +24,9 @@ public class Quantities {
     return QuantityWriter.write(si, dimension, units());
   }
 
-  /** The value with its expanded uncertainty (k = 2). */
-  public String sure(double si, double standardUncertainty, Dimension dimension) {
-    return QuantityWriter.write(si, standardUncertainty, dimension, units());
+  /** The value with its expanded uncertainty. */
+  public String sure(Estimate estimate, Dimension dimension) {
+    return QuantityWriter.write(estimate, dimension, units());
   }
 
   public String unit(Dimension dimension) {

@@ -78,10 +78,9 @@ final class Amount {
         evidence(hand, by, limit),
         told ? List.of() : List.of(new Rival(other.id(), 1 - support, message(other.key()))),
         change(leader),
-        new Size(
-            message("cause.size.mean"), mean.value(), mean.standardUncertainty(), Dimension.FILM),
+        Size.of(message("cause.size.mean"), mean, Dimension.FILM),
         List.of(),
-        new Off(Math.abs(by), mean.standardUncertainty(), Dimension.FILM));
+        Off.of(Math.abs(by), mean, Dimension.FILM));
   }
 
   /**
@@ -127,17 +126,11 @@ final class Amount {
     Phrase film =
         message(
             hand.key() + ".evidence",
-            quantity(mean.value(), mean.standardUncertainty(), Dimension.FILM),
+            quantity(mean, Dimension.FILM),
             quantity(limit, Dimension.FILM),
             quantity(Math.abs(by), Dimension.FILM));
     return solids
-        .map(
-            s ->
-                List.of(
-                    film,
-                    message(
-                        "cause.wrong-mix.evidence",
-                        quantity(s.value(), s.standardUncertainty(), Dimension.SHARE))))
+        .map(s -> List.of(film, message("cause.wrong-mix.evidence", quantity(s, Dimension.SHARE))))
         .orElse(List.of(film));
   }
 }

@@ -63,14 +63,17 @@ final class PlacedFilm {
   }
 
   /**
-   * Mean over the places; its uncertainty is that of the readings or of their scatter if larger.
+   * Mean over the places; its uncertainty is that of the readings or of their scatter if larger,
+   * which is known the better the more places there are.
    */
   Estimate level() {
     double read = 0;
     for (double u : uncertainty) {
       read += u * u;
     }
-    return Estimate.of(mean, Math.max(Math.sqrt(read) / size(), scatter() / Math.sqrt(size())));
+    double known = Math.sqrt(read) / size();
+    double seen = scatter() / Math.sqrt(size());
+    return seen > known ? new Estimate(mean, seen, size() - 1) : Estimate.of(mean, known);
   }
 
   /** As readings of the film on the panel, whose own texture adds to the gauge's uncertainty. */

@@ -14,6 +14,8 @@ import lapline.practice.PanelScore.Rival;
 import lapline.practice.PanelScore.Size;
 import lapline.practice.Phrase;
 import lapline.trade.measure.Dimension;
+import lapline.trade.measure.Estimate;
+import lapline.trade.measure.Gum;
 import lapline.trade.measure.TargetRange;
 import lapline.trade.stroke.Departure;
 import lapline.trade.stroke.Fault;
@@ -102,8 +104,7 @@ final class StrokeWords {
             change(found, cause),
             estimate(found),
             rivals.isEmpty() ? List.of() : places(found.next()));
-    return finding.puttingOut(
-        new Off(found.film().value(), found.film().standardUncertainty(), Dimension.FILM));
+    return finding.puttingOut(Off.of(found.film().value(), found.film(), Dimension.FILM));
   }
 
   private static Size estimate(Found found) {
@@ -112,11 +113,7 @@ final class StrokeWords {
             .departure()
             .map(d -> d.getClass().getSimpleName().toLowerCase(Locale.ROOT))
             .orElse("overlap");
-    return new Size(
-        message("cause.size." + what),
-        found.value().value(),
-        found.value().standardUncertainty(),
-        Dimension.SHARE);
+    return Size.of(message("cause.size." + what), found.value(), Dimension.SHARE);
   }
 
   private static Rival rival(Cause cause, double probability) {
@@ -159,7 +156,7 @@ final class StrokeWords {
         found.departure().orElse(null) instanceof Departure.Strip strip ? strip.height() : 0;
     return message(
         cause.key() + ".evidence" + StrokeForm.of(found, film.plan().height()),
-        quantity(found.film().value(), found.film().standardUncertainty(), Dimension.FILM),
+        quantity(found.film(), Dimension.FILM),
         quantity(found.film().value() / film.mean().value(), Dimension.SHARE),
         quantity(where, Dimension.LENGTH));
   }
@@ -169,7 +166,7 @@ final class StrokeWords {
         stepsWritten ? "cause.spacing-wide.written" : "cause.spacing-wide.seen",
         quantity(step(), Dimension.LENGTH),
         quantity(technique.fanWidth().value(), Dimension.LENGTH),
-        quantity(found.value().value(), found.value().standardUncertainty(), Dimension.SHARE));
+        quantity(found.value(), Dimension.SHARE));
   }
 
   /** From pass to pass, as the film has it, metres. */
@@ -197,9 +194,13 @@ final class StrokeWords {
     return message(key, quantity(technique.meantStep(), Dimension.LENGTH));
   }
 
+  /** How large, whichever way. */
+  private static Estimate size(Estimate either) {
+    return either.value() < 0 ? Gum.scale(-1, either) : either;
+  }
+
   private Phrase change(String key, Departure departure, Found found) {
     double value = Math.abs(found.value().value());
-    double relative = found.value().standardUncertainty();
     if (departure instanceof Departure.Arc) {
       return message(key, quantity(Departure.Arc.farther(found.value().value()), Dimension.SHARE));
     }
@@ -218,7 +219,7 @@ final class StrokeWords {
     if (departure instanceof Departure.Strip || departure instanceof Departure.Outermost) {
       return message(key, quantity(technique.fanWidth().value() / 2, Dimension.LENGTH));
     }
-    return message(key, quantity(value, relative, Dimension.SHARE));
+    return message(key, quantity(size(found.value()), Dimension.SHARE));
   }
 
   /** How much of the panel would lie in its range with only this put right. */

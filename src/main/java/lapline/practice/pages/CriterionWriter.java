@@ -15,6 +15,7 @@ import lapline.practice.PracticeTasks;
 import lapline.practice.Whereabouts;
 import lapline.practice.quantity.PanelQuantities;
 import lapline.trade.measure.Dimension;
+import lapline.trade.measure.Estimate;
 import lapline.trade.measure.UnitSystem;
 import lapline.trade.measure.Verdict;
 
@@ -55,7 +56,8 @@ public final class CriterionWriter {
         .orElseGet(() -> words.range(criterion.target(), criterion.spoken()));
   }
 
-  public String value(Criterion criterion, double si, double standardUncertainty) {
+  public String value(Criterion criterion, Estimate estimate) {
+    double si = estimate.value();
     if (isRule(criterion)) {
       return words.say(si == 0 ? "drawing.rule.broken" : "drawing.rule.kept");
     }
@@ -65,7 +67,7 @@ public final class CriterionWriter {
     return choice(criterion)
         .map(m -> named(m, option -> option == si))
         .filter(name -> !name.isEmpty())
-        .orElseGet(() -> words.quantity(si, standardUncertainty, criterion.spoken()));
+        .orElseGet(() -> words.quantity(estimate, criterion.spoken()));
   }
 
   /** What came out, with the places or the part it came from where they say more than a number. */
@@ -73,14 +75,18 @@ public final class CriterionWriter {
     return Whereabouts.of(task, r)
         .filter(where -> !isNumberEnough(r))
         .map(words::phrase)
-        .or(() -> shareInside(score, r))
-        .orElseGet(() -> value(r.criterion(), r.value(), r.standardUncertainty()));
+        .orElseGet(() -> number(score, r));
+  }
+
+  /** What came out as a number with its uncertainty. */
+  public String number(PanelScore score, PanelScore.Result r) {
+    return shareInside(score, r).orElseGet(() -> value(r.criterion(), r.estimate()));
   }
 
   /** A share of the area with the ends of its interval, which a plus-minus would put beyond 0 %. */
   private Optional<String> shareInside(PanelScore score, PanelScore.Result r) {
     return Optional.ofNullable(score.film())
-        .filter(film -> r.criterion().quantity().equals(PanelQuantities.FILM_SHARE))
+        .filter(film -> r.shareOfArea())
         .map(
             film ->
                 words.say(
@@ -123,7 +129,7 @@ public final class CriterionWriter {
       return Whereabouts.of(task, r).map(words::phrase).orElse("");
     }
     if (Whereabouts.namesItself(r) && !isNumberEnough(r)) {
-      return value(r.criterion(), r.value(), r.standardUncertainty());
+      return value(r.criterion(), r.estimate());
     }
     return r.criterion().judged() == Criterion.Judged.EACH && r.instances().size() > 1
         ? r.instances().stream()

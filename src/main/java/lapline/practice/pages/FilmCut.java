@@ -183,7 +183,7 @@ final class FilmCut {
     return points;
   }
 
-  /** Measured builds near the line, each with the reach of twice its standard uncertainty. */
+  /** Measured builds near the line, each with the reach of its expanded uncertainty. */
   private List<Shape> dots() {
     double near = Math.max(0.005, film.width() / 50);
     List<Shape> shapes = new ArrayList<>();
@@ -193,7 +193,7 @@ final class FilmCut {
         .forEach(
             p -> {
               double x = along(p.y());
-              double reach = 2 * p.standardUncertainty();
+              double reach = p.estimate().expandedUncertainty();
               shapes.add(Shape.Line.of(x, up(p.film() - reach), x, up(p.film() + reach), Pen.FINE));
               shapes.add(new Shape.Circle(x, up(p.film()), 1.1, Fill.flat(Tone.INK), Pen.NONE));
             });

@@ -103,7 +103,7 @@ final class FoundPlaces {
             .forEach(
                 i ->
                     figures.putIfAbsent(
-                        i.where().place(), words.quantity(i.value(), 0, r.criterion().spoken())));
+                        i.where().place(), words.quantity(i.value(), r.criterion().spoken())));
       }
     }
     List<Shape> shapes = new ArrayList<>();

@@ -6,6 +6,7 @@ import lapline.pages.Messages;
 import lapline.practice.Cell;
 import lapline.practice.Phrase;
 import lapline.trade.measure.Dimension;
+import lapline.trade.measure.Estimate;
 import lapline.trade.measure.Limits;
 import lapline.trade.measure.QuantityWriter;
 import lapline.trade.measure.SpokenUnits;
@@ -62,15 +63,13 @@ public final class PhraseWriter {
     return quantity(Math.round(metres / step) * step, Dimension.LENGTH);
   }
 
-  /** The value with its expanded uncertainty (k = 2). */
-  public String quantity(double si, double standardUncertainty, Dimension dimension) {
-    return quantity(si, standardUncertainty, SpokenUnits.usual(dimension));
+  /** The value with its expanded uncertainty. */
+  public String quantity(Estimate estimate, Dimension dimension) {
+    return quantity(estimate, SpokenUnits.usual(dimension));
   }
 
-  public String quantity(double si, double standardUncertainty, SpokenUnits spoken) {
-    return standardUncertainty > 0
-        ? QuantityWriter.write(si, standardUncertainty, spoken, units)
-        : quantity(si, spoken);
+  public String quantity(Estimate estimate, SpokenUnits spoken) {
+    return QuantityWriter.write(estimate, spoken, units);
   }
 
   /** The value's figures alone, for a drawing whose legend says the unit. */
@@ -148,7 +147,7 @@ public final class PhraseWriter {
     }
     return arg.standardUncertainty() == null
         ? quantity(arg.value(), arg.spoken())
-        : quantity(arg.value(), arg.standardUncertainty(), arg.spoken());
+        : quantity(arg.estimate(), arg.spoken());
   }
 
   private String limit(Phrase.Arg arg) {

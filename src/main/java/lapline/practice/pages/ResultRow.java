@@ -32,8 +32,8 @@ public record ResultRow(
     List<Part> parts,
     List<Part> inputs) {
 
-  /** A named value that went in; {@code conformance} is not a number where it has no target. */
-  public record Part(String name, String value, double conformance) {}
+  /** A named value that went in; {@code sure} how surely it conforms, empty without a target. */
+  public record Part(String name, String value, String sure) {}
 
   /** Whether it only decides on acceptance and is no part of the practice score. */
   public boolean weighsNothing() {
@@ -74,14 +74,13 @@ public record ResultRow(
   private static Part part(PanelScore.Instance i, Criterion c, CriterionWriter criteria) {
     return new Part(
         criteria.words().where(i.where()),
-        criteria.value(c, i.value(), i.standardUncertainty()),
-        i.conformance());
+        criteria.value(c, i.estimate()),
+        criteria
+            .words()
+            .say("drawing.verdict.short", Verdict.of(i.conformance()).perCent(i.conformance())));
   }
 
   private static Part part(PanelScore.Input i, CriterionWriter criteria) {
-    return new Part(
-        criteria.input(i),
-        criteria.words().quantity(i.value(), i.standardUncertainty(), i.dimension()),
-        Double.NaN);
+    return new Part(criteria.input(i), criteria.words().quantity(i.estimate(), i.dimension()), "");
   }
 }

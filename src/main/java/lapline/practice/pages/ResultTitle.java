@@ -5,6 +5,7 @@ import lapline.practice.PanelScore;
 import lapline.practice.Phrase;
 import lapline.practice.PracticeTask;
 import lapline.practice.Whereabouts;
+import lapline.trade.measure.Estimate;
 import lapline.trade.measure.Verdict;
 
 /** The answer of a result page in one line: accepted, or what most keeps it from being. */
@@ -72,7 +73,7 @@ final class ResultTitle {
             ? "practice-result.title.uneven"
             : "practice-result.title.out",
         r.criterion().label(),
-        criteria.value(r.criterion(), r.value(), 0),
+        criteria.value(r.criterion(), Estimate.of(r.value(), 0)),
         criteria.target(r.criterion()));
   }
 

@@ -12,6 +12,7 @@ import lapline.pages.drawing.Shape.Words;
 import lapline.pages.drawing.Tone;
 import lapline.pages.drawing.TypeFace;
 import lapline.trade.measure.Dimension;
+import lapline.trade.measure.Estimate;
 
 /**
  * How large one cause was from panel to panel, the first at the left: a dot with the whiskers of
@@ -32,17 +33,14 @@ public final class SizeDrawing {
   private static final double BELOW = 47;
   private static final double SIZE = TypeFace.ON_PHONES;
 
-  /** Whiskers reach over two standard uncertainties. */
-  private static final double WHISKERS = 2;
-
   /**
-   * One panel.
+   * One panel; its whiskers reach over the expanded uncertainty.
    *
    * @param size in SI; null where the cause was not found, or not measured
    */
-  public record Panel(String when, boolean found, Double size, Double standardUncertainty) {
+  public record Panel(String when, boolean found, Estimate size) {
     private double high() {
-      return size == null ? 0 : size + WHISKERS * standardUncertainty;
+      return size == null ? 0 : size.value() + size.expandedUncertainty();
     }
   }
 
@@ -73,7 +71,7 @@ public final class SizeDrawing {
     List<Point> line = new ArrayList<>();
     for (int i = 0; i < panels.size(); i++) {
       if (panels.get(i).size() != null) {
-        line.add(new Point(x(i), y(panels.get(i).size())));
+        line.add(new Point(x(i), y(panels.get(i).size().value())));
       }
     }
     if (line.size() > 1) {
@@ -108,16 +106,12 @@ public final class SizeDrawing {
     if (panel.size() == null) {
       return List.of();
     }
-    double far = WHISKERS * panel.standardUncertainty();
+    double size = panel.size().value();
+    double far = panel.size().expandedUncertainty();
     return List.of(
         Shape.Line.of(
-            x(i),
-            y(Math.max(0, panel.size() - far)),
-            x(i),
-            y(panel.size() + far),
-            Pen.of(Tone.ACCENT, 0.4)),
-        new Shape.Circle(
-            x(i), y(panel.size()), 1.4, Fill.flat(Tone.ACCENT), Pen.of(Tone.ACCENT, 0.4)));
+            x(i), y(Math.max(0, size - far)), x(i), y(size + far), Pen.of(Tone.ACCENT, 0.4)),
+        new Shape.Circle(x(i), y(size), 1.4, Fill.flat(Tone.ACCENT), Pen.of(Tone.ACCENT, 0.4)));
   }
 
   private static List<Shape> cross(double x) {
@@ -147,9 +141,6 @@ public final class SizeDrawing {
     if (p.size() == null) {
       return words.say(p.found() ? "drawing.sizes.no-size" : "drawing.sizes.absent", p.when());
     }
-    return words.say(
-        "drawing.sizes.size",
-        p.when(),
-        words.quantity(p.size(), p.standardUncertainty(), dimension));
+    return words.say("drawing.sizes.size", p.when(), words.quantity(p.size(), dimension));
   }
 }

@@ -39,6 +39,6 @@ final class Recorded {
   }
 
   static Input input(String measurand, Estimate estimate, Dimension dimension) {
-    return new Input(measurand, estimate.value(), estimate.standardUncertainty(), dimension);
+    return Input.of(measurand, estimate, dimension);
   }
 }

@@ -38,7 +38,7 @@ final class SandingQuantities {
   }
 
   private static Input paper(Abrasive paper) {
-    return new Input(GRIT, paper.grade(), 0, Dimension.GRIT);
+    return Input.of(GRIT, Estimate.of(paper.grade(), 0), Dimension.GRIT);
   }
 
   private static Optional<Measured> value(String formula, double value, List<Input> papers) {

@@ -45,6 +45,10 @@ class FindingEntity {
   @Column(name = "off_uncertainty")
   Double offUncertainty;
 
+  /** Null where the uncertainty is taken as known. */
+  @Column(name = "off_freedom")
+  Double offFreedom;
+
   @Enumerated(EnumType.STRING)
   @Column(name = "off_dimension")
   Dimension offDimension;
@@ -72,6 +76,7 @@ class FindingEntity {
     if (by != null && Double.isFinite(by.value())) {
       off = by.value();
       offUncertainty = by.standardUncertainty();
+      offFreedom = by.degreesOfFreedom();
       offDimension = by.dimension();
     }
   }

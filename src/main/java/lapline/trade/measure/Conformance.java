@@ -46,13 +46,14 @@ public final class Conformance {
   /**
    * The guard band w for a single limit at which the conformance probability is {@code sure}.
    *
-   * @param standardUncertainty 0 or more, finite; the answer is in its unit
-   * @param sure 0 to 1, neither included; 0.95 gives w = 1.645 u
+   * @param like an estimate as sure as those that are judged; its value is of no matter
+   * @param sure 0 to 1, neither included; 0.95 gives w = 1.645 u where u is well known
+   * @return in the unit of the uncertainty
    */
-  public static double guardBand(double standardUncertainty, double sure) {
-    Valid.notNegative("standardUncertainty", standardUncertainty);
+  public static double guardBand(Estimate like, double sure) {
     Valid.between("sure", sure, Double.MIN_VALUE, Math.nextDown(1.0));
-    return ErrorShape.NORMAL.inverseCumulativeProbability(sure) * standardUncertainty;
+    return ErrorShape.of(like.degreesOfFreedom()).inverseCumulativeProbability(sure)
+        * like.standardUncertainty();
   }
 
   /**
@@ -71,31 +72,30 @@ public final class Conformance {
    * All measured values whose conformance probability is {@code sure} or more. Differs from {@link
    * #guarded} with {@link #guardBand} where the range is only a few u wide and both limits bite.
    *
-   * @param standardUncertainty of a measured value, same for all values; 0 gives the range itself
+   * @param like an estimate as sure as those that are judged; its value is of no matter, and an
+   *     uncertainty of 0 gives the range itself
    * @param sure 0.5 to 1, 1 not included
    * @return empty when not even the middle of the range is sure enough
    */
-  public static Optional<TargetRange> acceptance(
-      TargetRange range, double standardUncertainty, double sure) {
-    Valid.notNegative("standardUncertainty", standardUncertainty);
+  public static Optional<TargetRange> acceptance(TargetRange range, Estimate like, double sure) {
     Valid.between("sure", sure, 0.5, Math.nextDown(1.0));
     boolean oneLimit = !range.hasLeast() || !range.hasMost();
-    return oneLimit || standardUncertainty == 0
-        ? guarded(range, guardBand(standardUncertainty, sure))
-        : guarded(range, standardUncertainty, sure);
+    return oneLimit || like.standardUncertainty() == 0
+        ? guarded(range, guardBand(like, sure))
+        : guarded(range, like, sure);
   }
 
   /** By halving, for the probability falls from the middle of the range to either side. */
-  private static Optional<TargetRange> guarded(TargetRange range, double u, double sure) {
+  private static Optional<TargetRange> guarded(TargetRange range, Estimate like, double sure) {
     double half = (range.most() - range.least()) / 2;
-    if (atBand(range, u, half) < sure) {
+    if (atBand(range, like, half) < sure) {
       return Optional.empty();
     }
     double tooLittle = 0;
     double enough = half;
     for (int i = 0; i < HALVINGS && enough - tooLittle > 1e-12 * half; i++) {
       double band = (tooLittle + enough) / 2;
-      if (atBand(range, u, band) < sure) {
+      if (atBand(range, like, band) < sure) {
         tooLittle = band;
       } else {
         enough = band;
@@ -104,8 +104,10 @@ public final class Conformance {
     return guarded(range, enough);
   }
 
-  private static double atBand(TargetRange range, double u, double band) {
-    return probability(Estimate.of(range.least() + band, u), range);
+  private static double atBand(TargetRange range, Estimate like, double band) {
+    double value = range.least() + band;
+    return probability(
+        new Estimate(value, like.standardUncertainty(), like.degreesOfFreedom()), range);
   }
 
   /**

@@ -47,30 +47,17 @@ public final class QuantityWriter {
   }
 
   /**
-   * Value with its expanded uncertainty (coverage factor 2), both rounded to the place of the
-   * second significant figure of the uncertainty, or the first where that is 3 or more.
-   *
-   * @param standardUncertainty in SI, ≥ 0; 0 writes the bare value
+   * Value with its {@link Estimate#expandedUncertainty}, both rounded to the place of the second
+   * significant figure of the uncertainty, or the first where that is 3 or more; an uncertainty of
+   * 0 writes the bare value.
    */
-  public static String write(
-      double si, double standardUncertainty, Dimension dimension, UnitSystem system) {
-    return write(si, standardUncertainty, SpokenUnits.usual(dimension), system);
+  public static String write(Estimate estimate, Dimension dimension, UnitSystem system) {
+    return write(estimate, SpokenUnits.usual(dimension), system);
   }
 
   /** As above, in the unit that people speak of this quantity in. */
-  public static String write(
-      double si, double standardUncertainty, SpokenUnits spoken, UnitSystem system) {
-    return expanded(si, 2 * standardUncertainty, spoken, system);
-  }
-
-  /**
-   * Estimate with its expanded uncertainty at 95.45 %, which is twice the standard uncertainty
-   * where that is well known and more where it rests on few readings (JCGM 100:2008, G.6.4).
-   */
-  public static String write(Estimate estimate, Dimension dimension, UnitSystem system) {
-    double factor = Gum.coverageFactor(estimate.degreesOfFreedom());
-    double expanded = factor * estimate.standardUncertainty();
-    return expanded(estimate.value(), expanded, SpokenUnits.usual(dimension), system);
+  public static String write(Estimate estimate, SpokenUnits spoken, UnitSystem system) {
+    return expanded(estimate.value(), estimate.expandedUncertainty(), spoken, system);
   }
 
   /** The figures of the value alone, as short as {@link #write} has them, for drawings. */
@@ -132,8 +119,8 @@ public final class QuantityWriter {
       double si, double uncertainty, SpokenUnits spoken, UnitSystem system) {
     Unit unit = unit(si, spoken, system);
     Dimension dimension = spoken.dimension();
-    double expanded = unit.stepFromSi(Math.abs(uncertainty));
-    boolean bare = !(expanded > 0) || !Double.isFinite(expanded) || !Double.isFinite(si);
+    double expanded = unit.stepFromSi(uncertainty);
+    boolean bare = expanded == 0 || !Double.isFinite(expanded);
     if (bare || dimension == Dimension.CLOCK || dimension == Dimension.GRIT) {
       return write(si, spoken, system);
     }

@@ -12,6 +12,7 @@ import lapline.practice.Phrase;
 import lapline.practice.Scope;
 import lapline.practice.WrittenPanel;
 import lapline.trade.measure.Dimension;
+import lapline.trade.measure.Estimate;
 import lapline.trade.measure.SpokenUnits;
 import lapline.trade.measure.TargetRange;
 import lapline.trade.measure.UnitSystem;
@@ -86,7 +87,7 @@ class RangesAndChoicesTest {
             "");
     CriterionWriter writer = new CriterionWriter(metric, id -> Optional.of(film));
     assertThat(writer.target(tight)).isEqualTo("Tight");
-    assertThat(writer.value(tight, 1, 0)).isEqualTo("Slack");
+    assertThat(writer.value(tight, Estimate.of(1, 0))).isEqualTo("Slack");
   }
 
   @Test
@@ -98,8 +99,8 @@ class RangesAndChoicesTest {
             .orElseThrow();
     CriterionWriter writer = new CriterionWriter(metric, id -> Optional.empty());
     assertThat(writer.target(rule)).isEqualTo("kept");
-    assertThat(writer.value(rule, 0, 0)).isEqualTo("broken");
-    assertThat(writer.value(rule, 1, 0)).isEqualTo("kept");
+    assertThat(writer.value(rule, Estimate.of(0, 0))).isEqualTo("broken");
+    assertThat(writer.value(rule, Estimate.of(1, 0))).isEqualTo("kept");
   }
 
   @Test

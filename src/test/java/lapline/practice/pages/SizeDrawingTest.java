@@ -8,6 +8,7 @@ import lapline.pages.drawing.Drawing;
 import lapline.pages.drawing.Shape;
 import lapline.practice.pages.SizeDrawing.Panel;
 import lapline.trade.measure.Dimension;
+import lapline.trade.measure.Estimate;
 import lapline.trade.measure.UnitSystem;
 import org.junit.jupiter.api.Test;
 
@@ -15,9 +16,9 @@ import org.junit.jupiter.api.Test;
 class SizeDrawingTest {
   private static final List<Panel> PANELS =
       List.of(
-          new Panel("1 Mar", true, 20e-6, 2e-6),
-          new Panel("2 Mar", false, null, null),
-          new Panel("3 Mar", true, 1e-6, 2e-6));
+          new Panel("1 Mar", true, Estimate.of(20e-6, 2e-6)),
+          new Panel("2 Mar", false, null),
+          new Panel("3 Mar", true, Estimate.of(1e-6, 2e-6)));
 
   private static Drawing drawing(UnitSystem units) {
     return new SizeDrawing(

@@ -110,10 +110,32 @@ class ConformanceProperties {
           double u = Samples.ofAnySize(chance, 0.01, 5);
           double sure = 0.6 + 0.39 * chance.nextDouble();
           double value = 35 + 50 * chance.nextDouble();
+          double freedom =
+              chance.nextBoolean() ? 1 + 20 * chance.nextDouble() : Double.POSITIVE_INFINITY;
+          Estimate estimate = new Estimate(value, u, freedom);
           boolean accepted =
-              Conformance.acceptance(range, u, sure).filter(r -> r.contains(value)).isPresent();
-          assertThat(accepted)
-              .isEqualTo(Conformance.probability(Estimate.of(value, u), range) >= sure);
+              Conformance.acceptance(range, estimate, sure)
+                  .filter(r -> r.contains(value))
+                  .isPresent();
+          assertThat(accepted).isEqualTo(Conformance.probability(estimate, range) >= sure);
+        });
+  }
+
+  /** What stands behind '±' and what stands before '% likely' are one distribution. */
+  @Test
+  void the_expanded_uncertainty_and_the_conformance_probability_never_contradict_each_other() {
+    Samples.each(
+        300,
+        chance -> {
+          double u = Samples.ofAnySize(chance, 0.01, 5);
+          double freedom =
+              chance.nextInt(5) == 0 ? Double.POSITIVE_INFINITY : 1 + 20 * chance.nextDouble();
+          Estimate e = new Estimate(35 + 50 * chance.nextDouble(), u, freedom);
+          double half = e.expandedUncertainty();
+          assertThat(
+                  Conformance.probability(e, new TargetRange(e.value() - half, e.value() + half)))
+              .as("%s", e)
+              .isCloseTo(0.9545, within(1e-6));
         });
   }
 

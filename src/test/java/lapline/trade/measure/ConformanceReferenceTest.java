@@ -8,6 +8,7 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Conformance, guard bands and risks against JCGM 106:2012 and independent programs. */
@@ -28,7 +29,22 @@ class ConformanceReferenceTest {
   @ParameterizedTest
   @CsvFileSource(resources = "guard-quantiles.csv", useHeadersInDisplayName = true)
   void the_guard_band_of_one_limit_is_the_normal_quantile(double sure, double quantile) {
-    assertThat(Conformance.guardBand(2, sure)).isCloseTo(2 * quantile, within(1e-6));
+    assertThat(Conformance.guardBand(Estimate.of(60, 2), sure))
+        .isCloseTo(2 * quantile, within(1e-6));
+  }
+
+  /**
+   * One-sided 95 % points of Student's t, handbook tables (from memory): 6.314, 2.920, 2.015, 1.812
+   * for 1, 2, 5 and 10 degrees of freedom, 1.645 for the normal distribution.
+   */
+  @ParameterizedTest
+  @CsvSource({"1, 6.314", "2, 2.920", "5, 2.015", "10, 1.812", "Infinity, 1.645"})
+  void the_guard_band_is_wider_where_the_uncertainty_rests_on_few_readings(
+      double degreesOfFreedom, double quantile) {
+    Estimate like = new Estimate(60, 2, degreesOfFreedom);
+    assertThat(Conformance.guardBand(like, 0.95)).isCloseTo(2 * quantile, within(1.1e-3));
+    assertThat(Conformance.acceptance(TargetRange.atLeast(50), like, 0.95).orElseThrow().least())
+        .isCloseTo(50 + 2 * quantile, within(1.1e-3));
   }
 
   /**
@@ -37,14 +53,14 @@ class ConformanceReferenceTest {
    */
   @Test
   void a_driver_is_stopped_at_the_speed_of_the_standard() {
-    double band = Conformance.guardBand(0.02, 0.999);
+    double band = Conformance.guardBand(Estimate.of(100, 0.02), 0.999);
     assertThat(100 / (1 - band)).isCloseTo(106.59, within(5e-3));
   }
 
   /** Target 50 to 70 with u 1.5: 52.4675 to 67.5325 at 95 %, 53 to 67 with w = 2u, C_m 3.333. */
   @Test
   void the_acceptance_range_of_a_film_comes_out() {
-    TargetRange sure = Conformance.acceptance(FILM, 1.5, 0.95).orElseThrow();
+    TargetRange sure = Conformance.acceptance(FILM, Estimate.of(60, 1.5), 0.95).orElseThrow();
     assertThat(sure.least()).isCloseTo(52.467280, within(1e-6));
     assertThat(sure.most()).isCloseTo(67.532720, within(1e-6));
     assertThat(Conformance.guarded(FILM, 3)).contains(new TargetRange(53, 67));
@@ -53,7 +69,7 @@ class ConformanceReferenceTest {
 
   @Test
   void a_range_too_narrow_for_its_gauge_accepts_nothing() {
-    assertThat(Conformance.acceptance(FILM, 10, 0.95)).isEmpty();
+    assertThat(Conformance.acceptance(FILM, Estimate.of(60, 10), 0.95)).isEmpty();
     assertThat(Conformance.guarded(FILM, 10.1)).isEmpty();
   }
 

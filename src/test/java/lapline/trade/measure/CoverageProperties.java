@@ -165,7 +165,7 @@ class CoverageProperties {
   @Test
   void a_value_on_the_rim_of_the_acceptance_range_conforms_as_often_as_it_says() {
     TargetRange target = new TargetRange(50, 56);
-    TargetRange accepted = Conformance.acceptance(target, 1.5, 0.95).orElseThrow();
+    TargetRange accepted = Conformance.acceptance(target, Estimate.of(0, 1.5), 0.95).orElseThrow();
     covered(c -> target.contains(accepted.least() + 1.5 * c.nextGaussian()));
   }
 

@@ -105,6 +105,17 @@ class GumReferenceTest {
   @CsvFileSource(resources = "coverage.csv", useHeadersInDisplayName = true)
   void coverage_factors_agree_with_the_table_of_the_gum(double degreesOfFreedom, double factor) {
     assertThat(Gum.coverageFactor(degreesOfFreedom)).isCloseTo(factor, within(5.1e-3));
+    assertThat(new Estimate(62, 3, degreesOfFreedom).expandedUncertainty())
+        .isCloseTo(3 * factor, within(3 * 5.1e-3));
+  }
+
+  @Test
+  void what_was_kept_without_degrees_of_freedom_is_taken_as_known() {
+    Estimate known = Estimate.of(62, 3);
+    Estimate few = new Estimate(62, 3, 1.5);
+    assertThat(known.keptDegreesOfFreedom()).isNull();
+    assertThat(Estimate.of(62, 3, known.keptDegreesOfFreedom())).isEqualTo(known);
+    assertThat(Estimate.of(62, 3, few.keptDegreesOfFreedom())).isEqualTo(few);
   }
 
   @Test

@@ -50,6 +50,12 @@ class MeasureBadInputTest {
                     f ->
                         BadInput.of(
                             "Estimate.new", "degreesOfFreedom", f, () -> new Estimate(1, 1, f))),
+            Stream.of(Double.NaN, 0.0, -1.0)
+                .map(
+                    f ->
+                        BadInput.of(
+                            "Estimate.of", "degreesOfFreedom", f, () -> Estimate.of(1, 1, f))),
+            numbers("Verdict.perCent", "conformance", Verdict.MET::perCent, -0.01, 1.01),
             numbers("Summary.of", "values", v -> Summary.of(1, v)),
             numbers("Verdict.of", "conformance", Verdict::of, -0.01, 1.01))
         .flatMap(s -> s);
@@ -138,20 +144,14 @@ class MeasureBadInputTest {
                     "prior u",
                     0,
                     () -> GlobalRisk.of(Estimate.of(60, 0), 1, FILM, FILM))),
-            numbers(
-                "Conformance.guardBand",
-                "standardUncertainty",
-                u -> Conformance.guardBand(u, 0.95),
-                -1),
-            numbers("Conformance.guardBand", "sure", s -> Conformance.guardBand(1, s), 0, 1),
+            numbers("Conformance.guardBand", "sure", s -> Conformance.guardBand(ONE, s), 0, 1),
             numbers("Conformance.guarded", "band", b -> Conformance.guarded(FILM, b)),
             numbers(
                 "Conformance.acceptance",
-                "standardUncertainty",
-                u -> Conformance.acceptance(FILM, u, 0.95),
-                -1),
-            numbers(
-                "Conformance.acceptance", "sure", s -> Conformance.acceptance(FILM, 1, s), 0.49, 1),
+                "sure",
+                s -> Conformance.acceptance(FILM, ONE, s),
+                0.49,
+                1),
             numbers(
                 "Conformance.capability",
                 "standardUncertainty",
@@ -285,8 +285,8 @@ class MeasureBadInputTest {
     isTaken(Gum::resolution, 0);
     isTaken(Gum::coverageFactor, 1, INFINITE);
     isTaken(r -> Gum.difference(ONE, ONE, r), -1, 1);
-    isTaken(s -> Conformance.acceptance(FILM, 0, s), 0.5);
-    isTaken(u -> Conformance.guardBand(u, 0.95), 0);
+    isTaken(s -> Conformance.acceptance(FILM, Estimate.of(60, 0), s), 0.5);
+    isTaken(u -> Conformance.guardBand(Estimate.of(60, u), 0.95), 0);
     isTaken(v -> new TargetRange(v, v), 1);
     isTaken(v -> new TargetRange(-v, v), INFINITE);
     isTaken(n -> ToleranceFactor.twoSided((int) n, 0.9, 0.9), 2);

@@ -87,7 +87,7 @@ class MeasureEdgesTest {
   void a_range_a_few_u_wide_accepts_less_than_one_limit_would(
       double least, double most, double u, double sure, double from) {
     TargetRange accepted =
-        Conformance.acceptance(new TargetRange(least, most), u, sure).orElseThrow();
+        Conformance.acceptance(new TargetRange(least, most), Estimate.of(0, u), sure).orElseThrow();
 
     assertThat(accepted.least()).isCloseTo(from, within(2e-8));
     assertThat(accepted.most()).isCloseTo(least + most - from, within(2e-8));
@@ -95,14 +95,15 @@ class MeasureEdgesTest {
 
   @Test
   void one_limit_is_guarded_alone_and_an_exact_gauge_needs_no_guard() {
-    double band = Conformance.guardBand(1.5, 0.95);
+    Estimate gauge = Estimate.of(60, 1.5);
+    double band = Conformance.guardBand(gauge, 0.95);
     TargetRange film = new TargetRange(50, 70);
 
-    assertThat(Conformance.acceptance(TargetRange.atLeast(50), 1.5, 0.95))
+    assertThat(Conformance.acceptance(TargetRange.atLeast(50), gauge, 0.95))
         .contains(TargetRange.atLeast(50 + band));
-    assertThat(Conformance.acceptance(TargetRange.atMost(70), 1.5, 0.95))
+    assertThat(Conformance.acceptance(TargetRange.atMost(70), gauge, 0.95))
         .contains(TargetRange.atMost(70 - band));
-    assertThat(Conformance.acceptance(film, 0, 0.95)).contains(film);
+    assertThat(Conformance.acceptance(film, Estimate.of(60, 0), 0.95)).contains(film);
     assertThat(Conformance.guarded(film, 10)).contains(new TargetRange(60, 60));
     assertThat(Conformance.guarded(film, -2)).contains(new TargetRange(48, 72));
   }

@@ -95,7 +95,8 @@ class QuantityProperties {
           double si = Samples.ofAnySize(chance, 1e-6, 1e-3);
           double u = Samples.ofAnySize(chance, 1e-8, 1e-5);
           String[] parts =
-              QuantityWriter.write(si, u, Dimension.FILM, UnitSystem.METRIC).split("\u00a0");
+              QuantityWriter.write(Estimate.of(si, u), Dimension.FILM, UnitSystem.METRIC)
+                  .split("\u00a0");
           double value = Double.parseDouble(parts[0]);
           double expanded = Double.parseDouble(parts[2]);
           assertThat(expanded).isCloseTo(2 * u * 1e6, within(2 * u * 1e6 * 0.17));

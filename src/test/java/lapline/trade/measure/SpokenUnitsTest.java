@@ -36,9 +36,13 @@ class SpokenUnitsTest {
 
   @Test
   void a_value_and_what_it_is_unsure_of_are_in_it_too() {
-    assertThat(QuantityWriter.write(55 * 60, 30, JOB, UnitSystem.METRIC).replace('\u00a0', ' '))
+    assertThat(
+            QuantityWriter.write(Estimate.of(55 * 60, 30), JOB, UnitSystem.METRIC)
+                .replace('\u00a0', ' '))
         .isEqualTo("55.0 ± 1.0 min");
-    assertThat(QuantityWriter.write(6.5, 0.1, TAPE, UnitSystem.METRIC).replace('\u00a0', ' '))
+    assertThat(
+            QuantityWriter.write(Estimate.of(6.5, 0.1), TAPE, UnitSystem.METRIC)
+                .replace('\u00a0', ' '))
         .isEqualTo("6.50 ± 0.20 m");
   }
 
