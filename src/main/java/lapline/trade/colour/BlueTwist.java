@@ -94,12 +94,12 @@ final class BlueTwist {
       }
     }
 
-    /** Nothing where both are 0 or more: the least of them makes a 0 or, next to it, a 1. */
+    /** Nothing where neither is below 0: half of what is from −1 to 1 has its sign as its floor. */
     private static void counted(
         double[] cos, double[] sin, double[] bell, double[] sine, double[] twist, int n) {
       for (int i = 0; i < n; i++) {
-        double isCounted = Math.min(1, Math.max(0, -1e300 * Math.min(cos[i], sin[i])));
-        twist[i] = isCounted * bell[i] * sine[i];
+        double past = (1 + Math.floor(0.5 * cos[i])) * (1 + Math.floor(0.5 * sin[i]));
+        twist[i] = (1 - past) * bell[i] * sine[i];
       }
     }
   }

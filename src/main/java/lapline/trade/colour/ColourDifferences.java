@@ -1,6 +1,7 @@
 package lapline.trade.colour;
 
 import java.util.List;
+import java.util.RandomAccess;
 import lapline.trade.measure.MeasureException;
 
 /**
@@ -21,26 +22,33 @@ public final class ColourDifferences {
     if (first.size() != second.size()) {
       throw new MeasureException("second.size", second.size(), first.size() + ", as many as first");
     }
-    Lab[] ones = first.toArray(Lab[]::new);
-    Lab[] others = second.toArray(Lab[]::new);
-    double[] differences = new double[ones.length];
+    List<Lab> ones = numbered(first);
+    List<Lab> others = numbered(second);
+    double[] differences = new double[ones.size()];
     DifferenceBlock block = new DifferenceBlock();
-    for (int from = 0; from < ones.length; from += DifferenceBlock.SIZE) {
+    for (int from = 0; from < differences.length; from += DifferenceBlock.SIZE) {
       fill(block, ones, others, from, differences);
     }
     return differences;
   }
 
+  /** A list that finds its places at once; others are copied, which takes a while. */
+  private static List<Lab> numbered(List<Lab> colours) {
+    return colours instanceof RandomAccess ? colours : List.copyOf(colours);
+  }
+
   private static void fill(
-      DifferenceBlock block, Lab[] ones, Lab[] others, int from, double[] differences) {
-    int n = Math.min(DifferenceBlock.SIZE, ones.length - from);
+      DifferenceBlock block, List<Lab> ones, List<Lab> others, int from, double[] differences) {
+    int n = Math.min(DifferenceBlock.SIZE, differences.length - from);
     for (int i = 0; i < n; i++) {
-      block.put(i, ones[from + i], others[from + i]);
+      block.put(i, ones.get(from + i), others.get(from + i));
     }
     block.work(n);
     for (int i = 0; i < n; i++) {
       differences[from + i] =
-          block.isFit(i) ? block.difference(i) : Ciede2000.of(ones[from + i], others[from + i]);
+          block.isFit(i)
+              ? block.difference(i)
+              : Ciede2000.of(ones.get(from + i), others.get(from + i));
     }
   }
 }

@@ -2,7 +2,9 @@ package lapline.trade.colour;
 
 /**
  * CIEDE2000 of a block of pairs, worked through in short passes without a branch, which a processor
- * takes several pairs at a time; formula and names as in {@link Ciede2000}, with fewer divisions.
+ * takes several pairs at a time; formula and names as in {@link Ciede2000}, with fewer divisions
+ * and roots. What is least or most of two numbers is not asked in a pass, for that takes as long as
+ * a root.
  *
  * <p>A pair with a grey, or whose hues lie a quarter turn and more apart, has to be taken by
  * itself: {@link #isFit} is false then and its difference means nothing.
@@ -25,16 +27,20 @@ final class DifferenceBlock {
   private final double[] c2 = new double[SIZE];
   private final double[] chroma = new double[SIZE];
   private final double[] saturation = new double[SIZE];
-  private final double[] fit = new double[SIZE];
+  private final double[] product = new double[SIZE];
+  private final double[] inner = new double[SIZE];
+  private final double[] doubled = new double[SIZE];
+  private final double[] perBoth = new double[SIZE];
   private final double[] perLength = new double[SIZE];
   private final double[] cos = new double[SIZE];
   private final double[] sin = new double[SIZE];
-  private final double[] step = new double[SIZE];
+  private final double[] turn = new double[SIZE];
   private final double[] perHue = new double[SIZE];
   private final double[] crossed = new double[SIZE];
   private final double[] perLightness = new double[SIZE];
   private final double[] size = new double[SIZE];
 
+  /** The chroma is worked out here, pair by pair, while a core waits for the next ones to come. */
   void put(int at, Lab first, Lab second) {
     l1[at] = first.lightness();
     a1[at] = first.a();
@@ -42,25 +48,28 @@ final class DifferenceBlock {
     l2[at] = second.lightness();
     a2[at] = second.a();
     b2[at] = second.b();
+    chroma[at] = (length(first) + length(second)) / 2;
+  }
+
+  private static double length(Lab colour) {
+    return Ciede2000.length(colour.a(), colour.b());
   }
 
   /** The first {@code n} pairs that were put. */
   void work(int n) {
-    chromas(n);
     saturations(chroma, saturation, n);
-    stretch(saturation, a1, n);
-    stretch(saturation, a2, n);
+    stretch(saturation, a1, a2, n);
     chromas(n);
     turns(n);
     hueTerm.at(cos, sin, perHue, n);
     perHue(chroma, perHue, n);
     blues.sines(cos, sin, crossed, n);
-    saturations(chroma, saturation, n);
+    crossed(product, chroma, doubled, perBoth, crossed, n);
     sizes(n);
   }
 
   boolean isFit(int at) {
-    return fit[at] > 0;
+    return inner[at] > 0 && product[at] > HuePair.GREY;
   }
 
   double difference(int at) {
@@ -87,41 +96,66 @@ final class DifferenceBlock {
 
   private static void saturations(double[] chroma, double[] saturation, int n) {
     for (int i = 0; i < n; i++) {
-      double squared = chroma[i] * chroma[i];
-      double seventh = squared * squared * squared * chroma[i];
+      double seventh = seventh(chroma[i]);
       saturation[i] = Math.sqrt(seventh / (seventh + CHROMA_25_TO_7));
     }
   }
 
-  private static void stretch(double[] saturation, double[] a, int n) {
+  private static double seventh(double chroma) {
+    double squared = chroma * chroma;
+    return squared * squared * squared * chroma;
+  }
+
+  private static void stretch(double[] saturation, double[] a1, double[] a2, int n) {
     for (int i = 0; i < n; i++) {
-      a[i] = (1 + 0.5 * (1 - saturation[i])) * a[i];
+      double stretch = 1 + 0.5 * (1 - saturation[i]);
+      a1[i] *= stretch;
+      a2[i] *= stretch;
     }
   }
 
   private void turns(int n) {
-    turns(a1, b1, a2, b2, c1, c2, fit, perLength, n);
+    products(c1, c2, product, n);
+    inner(a1, b1, a2, b2, inner, n);
+    doubled(product, inner, doubled, n);
+    perBoth(doubled, chroma, perBoth, n);
+    perLength(perBoth, chroma, perLength, n);
     middles(a1, a2, c1, c2, perLength, cos, n);
     middles(b1, b2, c1, c2, perLength, sin, n);
-    steps(a1, b1, a2, b2, c1, c2, perLength, step, n);
+    across(a1, b1, a2, b2, turn, n);
+    turns(perLength, turn, n);
+  }
+
+  private static void products(double[] c1, double[] c2, double[] product, int n) {
+    for (int i = 0; i < n; i++) {
+      product[i] = c1[i] * c2[i];
+    }
+  }
+
+  private static void inner(
+      double[] a1, double[] b1, double[] a2, double[] b2, double[] inner, int n) {
+    for (int i = 0; i < n; i++) {
+      inner[i] = a1[i] * a2[i] + b1[i] * b2[i];
+    }
   }
 
   /** Both drawn to one distance from grey add up to a length of √(2p(p + d)), p = C₁C₂, d inner. */
-  private static void turns(
-      double[] a1,
-      double[] b1,
-      double[] a2,
-      double[] b2,
-      double[] c1,
-      double[] c2,
-      double[] fit,
-      double[] perLength,
-      int n) {
+  private static void doubled(double[] product, double[] inner, double[] doubled, int n) {
     for (int i = 0; i < n; i++) {
-      double product = c1[i] * c2[i];
-      double inner = a1[i] * a2[i] + b1[i] * b2[i];
-      fit[i] = Math.min(inner, product - HuePair.GREY);
-      perLength[i] = Math.sqrt(0.5 / (product * (product + inner)));
+      doubled[i] = product[i] * (product[i] + inner[i]);
+    }
+  }
+
+  /** One division for that length and for the saturation. */
+  private static void perBoth(double[] doubled, double[] chroma, double[] per, int n) {
+    for (int i = 0; i < n; i++) {
+      per[i] = 1 / (doubled[i] * (seventh(chroma[i]) + CHROMA_25_TO_7));
+    }
+  }
+
+  private static void perLength(double[] perBoth, double[] chroma, double[] perLength, int n) {
+    for (int i = 0; i < n; i++) {
+      perLength[i] = Math.sqrt(0.5 * perBoth[i] * (seventh(chroma[i]) + CHROMA_25_TO_7));
     }
   }
 
@@ -138,19 +172,17 @@ final class DifferenceBlock {
     }
   }
 
-  private static void steps(
-      double[] a1,
-      double[] b1,
-      double[] a2,
-      double[] b2,
-      double[] c1,
-      double[] c2,
-      double[] perLength,
-      double[] step,
-      int n) {
+  private static void across(
+      double[] a1, double[] b1, double[] a2, double[] b2, double[] across, int n) {
     for (int i = 0; i < n; i++) {
-      double across = a1[i] * b2[i] - a2[i] * b1[i];
-      step[i] = 2 * Math.sqrt(c1[i] * c2[i]) * across * perLength[i];
+      across[i] = a1[i] * b2[i] - a2[i] * b1[i];
+    }
+  }
+
+  /** 2 sin(Δh/2), which makes ΔH′ with a root of the product that is left out until the end. */
+  private static void turns(double[] perLength, double[] turn, int n) {
+    for (int i = 0; i < n; i++) {
+      turn[i] *= 2 * perLength[i];
     }
   }
 
@@ -161,15 +193,25 @@ final class DifferenceBlock {
   }
 
   private void sizes(int n) {
-    cross(saturation, crossed, n);
     lightness(l1, l2, perLightness, size, n);
-    sizes(perLightness, chroma, perHue, c1, c2, step, crossed, size, n);
+    scaleLightness(chroma, perHue, size, n);
+    scaleChroma(c1, c2, perHue, perLightness, n);
+    scaleHue(chroma, perLightness, turn, n);
+    lengths(c2, turn, product, crossed, size, n);
     common(perLightness, chroma, perHue, size, n);
   }
 
-  private static void cross(double[] saturation, double[] crossed, int n) {
+  /** R_T, from the twist of the blues, with the root that makes ΔH′ of a turn. */
+  private static void crossed(
+      double[] product,
+      double[] chroma,
+      double[] doubled,
+      double[] perBoth,
+      double[] crossed,
+      int n) {
     for (int i = 0; i < n; i++) {
-      crossed[i] *= -2 * saturation[i];
+      double saturation = seventh(chroma[i]) * (doubled[i] * perBoth[i]);
+      crossed[i] *= -2 * Math.sqrt(product[i] * saturation);
     }
   }
 
@@ -182,22 +224,32 @@ final class DifferenceBlock {
     }
   }
 
-  private static void sizes(
-      double[] perLightness,
-      double[] chroma,
-      double[] perHue,
-      double[] c1,
-      double[] c2,
-      double[] step,
-      double[] crossed,
-      double[] size,
-      int n) {
+  /** Each part times the weighting functions of the other two. */
+  private static void scaleLightness(double[] chroma, double[] perHue, double[] part, int n) {
     for (int i = 0; i < n; i++) {
-      double perChroma = 1 + 0.045 * chroma[i];
-      double l = size[i] * (perChroma * perHue[i]);
-      double c = (c2[i] - c1[i]) * (perHue[i] * perLightness[i]);
-      double h = step[i] * (perChroma * perLightness[i]);
-      size[i] = Math.sqrt(Math.max(0, l * l + c * c + h * h + crossed[i] * c * h));
+      part[i] *= (1 + 0.045 * chroma[i]) * perHue[i];
+    }
+  }
+
+  private static void scaleChroma(
+      double[] c1, double[] c2, double[] perHue, double[] perLightness, int n) {
+    for (int i = 0; i < n; i++) {
+      c2[i] = (c2[i] - c1[i]) * (perHue[i] * perLightness[i]);
+    }
+  }
+
+  private static void scaleHue(double[] chroma, double[] perLightness, double[] part, int n) {
+    for (int i = 0; i < n; i++) {
+      part[i] *= (1 + 0.045 * chroma[i]) * perLightness[i];
+    }
+  }
+
+  /** The sum is never below 0, for |R_T| stays below 2. */
+  private static void lengths(
+      double[] c, double[] turn, double[] product, double[] crossed, double[] size, int n) {
+    for (int i = 0; i < n; i++) {
+      double squared = size[i] * size[i] + c[i] * c[i];
+      size[i] = Math.sqrt(squared + turn[i] * (product[i] * turn[i] + crossed[i] * c[i]));
     }
   }
 

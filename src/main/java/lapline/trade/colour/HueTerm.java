@@ -13,38 +13,40 @@ final class HueTerm {
   private static final double COS_63 = Hue.cosine(63);
   private static final double SIN_63 = Hue.cosine(27);
 
+  // the formula sorted by powers of cos h, sin h and cos 2h, sin 2h alone
+  private static final double CONSTANT = 1 + 0.20 * COS_63;
+  private static final double COS = -0.17 * COS_30 - 0.32 * COS_6;
+  private static final double COS_COS2 = 0.64 * COS_6;
+  private static final double SIN = -0.17 * SIN_30 - 0.32 * SIN_6;
+  private static final double SIN_COS2 = -0.64 * SIN_6;
+  private static final double COS2_COS2 = -0.40 * COS_63;
+  private static final double COS2_SIN2 = -0.40 * SIN_63;
+
   private HueTerm() {}
 
-  static double at(double cos, double sin) {
-    double cos2 = cos * cos - sin * sin;
-    double sin2 = 2 * sin * cos;
-    return first(cos, sin, cos2) + third(cos, sin, cos2, sin2) + fourth(cos2, sin2);
-  }
-
-  private static double first(double cos, double sin, double cos2) {
-    return 1 - 0.17 * (cos * COS_30 + sin * SIN_30) + 0.24 * cos2;
-  }
-
-  private static double third(double cos, double sin, double cos2, double sin2) {
-    return 0.32 * (cos2 * (cos * COS_6 - sin * SIN_6) - sin2 * (sin * COS_6 + cos * SIN_6));
-  }
-
-  private static double fourth(double cos2, double sin2) {
-    return -0.20 * ((cos2 * cos2 - sin2 * sin2) * COS_63 + 2 * sin2 * cos2 * SIN_63);
-  }
-
   /**
-   * Of many hues, a few terms in each pass over them, so that a processor takes several at once.
+   * @param cos cosine of the mean hue
+   * @param sin sine of it
    */
+  static double at(double cos, double sin) {
+    return sum(cos, sin, cos * cos - sin * sin, 2 * sin * cos);
+  }
+
+  private static double sum(double cos, double sin, double cos2, double sin2) {
+    return CONSTANT
+        + cos * (COS + COS_COS2 * cos2)
+        + sin * (SIN + SIN_COS2 * cos2)
+        + cos2 * (0.24 + COS2_COS2 * cos2 + COS2_SIN2 * sin2);
+  }
+
+  /** Of many hues, in two passes over them, so that a processor takes several at once. */
   static final class Block {
     private final double[] cos2 = new double[DifferenceBlock.SIZE];
     private final double[] sin2 = new double[DifferenceBlock.SIZE];
 
     void at(double[] cos, double[] sin, double[] term, int n) {
       doubled(cos, sin, cos2, sin2, n);
-      first(cos, sin, cos2, term, n);
-      third(cos, sin, cos2, sin2, term, n);
-      fourth(cos2, sin2, term, n);
+      sum(cos, sin, cos2, sin2, term, n);
     }
 
     private static void doubled(double[] cos, double[] sin, double[] cos2, double[] sin2, int n) {
@@ -54,22 +56,10 @@ final class HueTerm {
       }
     }
 
-    private static void first(double[] cos, double[] sin, double[] cos2, double[] term, int n) {
-      for (int i = 0; i < n; i++) {
-        term[i] = HueTerm.first(cos[i], sin[i], cos2[i]);
-      }
-    }
-
-    private static void third(
+    private static void sum(
         double[] cos, double[] sin, double[] cos2, double[] sin2, double[] term, int n) {
       for (int i = 0; i < n; i++) {
-        term[i] += HueTerm.third(cos[i], sin[i], cos2[i], sin2[i]);
-      }
-    }
-
-    private static void fourth(double[] cos2, double[] sin2, double[] term, int n) {
-      for (int i = 0; i < n; i++) {
-        term[i] += HueTerm.fourth(cos2[i], sin2[i]);
+        term[i] = HueTerm.sum(cos[i], sin[i], cos2[i], sin2[i]);
       }
     }
   }

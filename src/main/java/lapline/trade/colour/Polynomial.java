@@ -1,6 +1,5 @@
 package lapline.trade.colour;
 
-import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -67,19 +66,33 @@ final class Polynomial {
 
   /**
    * At many places, two powers in each pass over them, so that a processor takes several at once.
+   *
+   * @param x what it stands at, which is overwritten
    */
   void at(double[] x, double[] sums, int n) {
-    Arrays.fill(sums, 0, n, 0);
-    for (int k = coefficients.length - 1; k > 0; k -= 2) {
-      twoPowers(coefficients[k], coefficients[k - 1], x, perHalf, sums, n);
+    overHalf(x, perHalf, n);
+    int last = coefficients.length - 1;
+    firstPower(coefficients[last], coefficients[last - 1], x, sums, n);
+    for (int k = last - 2; k > 0; k -= 2) {
+      twoPowers(coefficients[k], coefficients[k - 1], x, sums, n);
     }
   }
 
-  private static void twoPowers(
-      double odd, double even, double[] x, double perHalf, double[] sums, int n) {
+  private static void overHalf(double[] x, double perHalf, int n) {
     for (int i = 0; i < n; i++) {
-      double u = x[i] * perHalf - 1;
-      sums[i] = (sums[i] * u + odd) * u + even;
+      x[i] = x[i] * perHalf - 1;
+    }
+  }
+
+  private static void firstPower(double odd, double even, double[] u, double[] sums, int n) {
+    for (int i = 0; i < n; i++) {
+      sums[i] = odd * u[i] + even;
+    }
+  }
+
+  private static void twoPowers(double odd, double even, double[] u, double[] sums, int n) {
+    for (int i = 0; i < n; i++) {
+      sums[i] = (sums[i] * u[i] + odd) * u[i] + even;
     }
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedList;
 import java.util.List;
 import java.util.Random;
 import java.util.random.RandomGenerator;
@@ -91,6 +92,9 @@ class ColourDifferencesProperties {
     double[] found = ColourDifferences.of(Collections.nCopies(pairs, panel), shelf);
 
     assertThat(found).hasSize(pairs);
+    assertThat(found)
+        .isEqualTo(
+            ColourDifferences.of(Collections.nCopies(pairs, panel), new LinkedList<>(shelf)));
     for (int i = 0; i < pairs; i++) {
       assertThat(found[i]).isCloseTo(Ciede2000.of(panel, shelf.get(i)), within(1e-12));
     }
