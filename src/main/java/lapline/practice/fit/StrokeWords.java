@@ -129,7 +129,8 @@ final class StrokeWords {
   private List<Phrase> evidence(Found found, Cause cause, boolean undecided) {
     List<Phrase> evidence = new ArrayList<>(List.of(pattern(found, cause)));
     if (found.fault() == Fault.STEPS_WIDE) {
-      evidence.add(steps(found));
+      String form = form(found);
+      evidence.add(form.isEmpty() ? 1 : 0, steps(found, form));
     }
     if (found.fault() == Fault.ARCING) {
       technique
@@ -155,15 +156,19 @@ final class StrokeWords {
     double where =
         found.departure().orElse(null) instanceof Departure.Strip strip ? strip.height() : 0;
     return message(
-        cause.key() + ".evidence" + StrokeForm.of(found, film.plan().height()),
+        cause.key() + ".evidence" + form(found),
         quantity(found.film(), Dimension.FILM),
         quantity(found.film().value() / film.mean().value(), Dimension.SHARE),
         quantity(where, Dimension.LENGTH));
   }
 
-  private Phrase steps(Found found) {
+  private String form(Found found) {
+    return StrokeForm.of(found, film.plan().height(), film.mean().value());
+  }
+
+  private Phrase steps(Found found, String form) {
     return message(
-        stepsWritten ? "cause.spacing-wide.written" : "cause.spacing-wide.seen",
+        "cause.spacing-wide." + (stepsWritten ? "written" + form : "seen"),
         quantity(step(), Dimension.LENGTH),
         quantity(technique.fanWidth().value(), Dimension.LENGTH),
         quantity(found.value(), Dimension.SHARE));

@@ -5,7 +5,9 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.IntStream;
+import lapline.trade.measure.Estimate;
 
 /**
  * Lets the ways in which the passes may lie compete as well: the faults are sought along the first
@@ -27,6 +29,9 @@ final class PlanContest {
   /** Where a fault leaves less than one part in this of the film, nothing is to be seen of it. */
   private static final double MOST_TAKEN_OUT = 5;
 
+  /** A plan of less weight changes nothing. */
+  private static final double HARDLY = 1e-4;
+
   /** So many of the other plans are fitted. */
   private static final int CLOSEST = 2;
 
@@ -42,13 +47,13 @@ final class PlanContest {
   PlanContest(StrokeRecord record, List<FilmAt> readings) {
     this.record = record;
     this.first = new StrokeContest(record, record.plan(0), readings, List.of());
-    if (record.plans() == 1 || leavesNothing(first)) {
+    List<Integer> close = record.plans() == 1 ? List.of() : closest(readings);
+    if (close.isEmpty() || leavesNothing(first)) {
       this.leader = first;
       this.leading = 0;
-      weighed.add(new Weighed(record.plan(0), first.fit(), 1));
+      weigh(close, 0, first);
       return;
     }
-    List<Integer> close = closest(readings);
     int rival = close.stream().max(Comparator.comparingDouble(k -> log(first, k))).orElseThrow();
     StrokeContest second = new StrokeContest(record, record.plan(rival), readings, first.strays());
     boolean firstLeads = log(first, 0) >= log(second, rival);
@@ -59,7 +64,7 @@ final class PlanContest {
 
   private static boolean leavesNothing(StrokeContest contest) {
     double stripes = FittedFilm.of(contest.fit()).steady().stripes();
-    return stripes < StrokeContest.MATERIAL * contest.mean()
+    return stripes < StrokeReading.MATERIAL * contest.mean()
         && StrokeReading.fits(contest.fit(), contest.strays().size()) >= FITS_WELL
         && contest.departures().stream().noneMatch(d -> ACROSS.contains(d.getClass()));
   }
@@ -125,8 +130,35 @@ final class PlanContest {
     return leading;
   }
 
-  /** All plans in their order; only the first where nothing was left for the others. */
+  /** The first plan and those that come near. */
   List<Weighed> weighed() {
     return List.copyOf(weighed);
+  }
+
+  /**
+   * 1 − step / fan width over these plans, each with its weight: passes that leave the same film
+   * make the overlap unsure.
+   */
+  Estimate overlap() {
+    return overAll(fit -> StrokeReading.overlap(fit.settled()));
+  }
+
+  /** Mean film of the panel over these plans, each with its weight; metres. */
+  Estimate meanFilm() {
+    return overAll(fit -> FittedFilm.of(fit).mean());
+  }
+
+  private Estimate overAll(Function<StrokeFit, Estimate> of) {
+    double mean = 0;
+    double square = 0;
+    for (Weighed w : weighed) {
+      if (w.weight() > HARDLY) {
+        Estimate one = of.apply(w.fit());
+        double spread = Math.hypot(one.value(), one.standardUncertainty());
+        mean += w.weight() * one.value();
+        square += w.weight() * spread * spread;
+      }
+    }
+    return Estimate.of(mean, Math.sqrt(Math.max(0, square - mean * mean)));
   }
 }

@@ -87,7 +87,7 @@ final class Rounds {
     boolean possible =
         value > departure.least()
             && value < BEYOND_BOUNDS * departure.most()
-            && Math.abs(value) * PanelFits.spread(column) >= StrokeContest.MATERIAL * fits.mean();
+            && Math.abs(value) * PanelFits.spread(column) >= StrokeReading.MATERIAL * fits.mean();
     return possible
         ? Optional.of(
             new Claim(forms.fault(departure, value), departure, value, gain.evidence() + told))
@@ -104,7 +104,7 @@ final class Rounds {
   }
 
   private Optional<Claim> tilt(StrokeFit without) {
-    double least = StrokeContest.MATERIAL * fits.mean();
+    double least = StrokeReading.MATERIAL * fits.mean();
     if (isWell(without) || fits.seenOfLean(without, MOST_LEAN) < least) {
       return Optional.empty();
     }

@@ -14,8 +14,8 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
  * Faults of all steps together, which are no departure from the passes but lie in the passes
- * themselves: steps too wide for the fan, and steps as uneven as they were written down. Each is
- * named only where the film shows it.
+ * themselves: steps too wide for the fan, and steps as uneven as they were written down. They are
+ * named where the film shows them; steps that were written down as too wide also where luck hid it.
  */
 final class StepFaults {
   /** Steps that differ by less in the root mean square are a steady hand's, metres. */
@@ -28,7 +28,7 @@ final class StepFaults {
   StepFaults(StrokeRecord record, PlanContest contest) {
     this.record = record;
     this.contest = contest;
-    this.least = StrokeContest.MATERIAL * contest.leader().mean();
+    this.least = StrokeReading.MATERIAL * contest.leader().mean();
   }
 
   List<Found> found() {
@@ -43,14 +43,15 @@ final class StepFaults {
         contest.weighed().stream().mapToDouble(w -> w.weight() * tooWide(w.fit())).sum();
     StrokeFit fit = contest.leader().fit();
     double stripes = evenStripes(fit);
-    if (probability < 1 - StrokeContest.CHANCE || stripes < least) {
+    boolean shown = record.stepsWritten() || stripes >= least;
+    if (probability < 1 - StrokeContest.CHANCE || !shown) {
       return Optional.empty();
     }
     return Optional.of(
         new Found(
             Fault.STEPS_WIDE,
             Optional.empty(),
-            overlap(),
+            contest.overlap(),
             Estimate.of(stripes, relativeLevel(fit) * stripes),
             probability,
             withoutStripes(),
@@ -59,10 +60,12 @@ final class StepFaults {
   }
 
   /**
-   * Probability that the steps are too wide, and 0 where this fit's film has no stripes of them.
+   * Probability that the steps are too wide; 0 where nobody wrote them down and this fit's film has
+   * no stripes of them. Written ones may leave none, where one coat's passes lie between the
+   * other's.
    */
   private double tooWide(StrokeFit fit) {
-    if (evenStripes(fit) < least) {
+    if (!record.stepsWritten() && evenStripes(fit) < least) {
       return 0;
     }
     Estimate overlap = StrokeReading.overlap(fit);
@@ -87,19 +90,6 @@ final class StepFaults {
         .max(Comparator.comparingDouble(Weighed::weight))
         .map(w -> contest.leader().scatterAlong(w.plan()))
         .orElseGet(() -> contest.leader().spread());
-  }
-
-  /** Over all plans, each with its weight. */
-  private Estimate overlap() {
-    double mean = 0;
-    double square = 0;
-    for (Weighed w : contest.weighed()) {
-      Estimate one = StrokeReading.overlap(w.fit());
-      double spread = Math.hypot(one.value(), one.standardUncertainty());
-      mean += w.weight() * one.value();
-      square += w.weight() * spread * spread;
-    }
-    return Estimate.of(mean, Math.sqrt(Math.max(0, square - mean * mean)));
   }
 
   /** What it would have to be if the steps were as meant. */

@@ -21,11 +21,6 @@ final class StrokeContest {
    */
   static final double CHANCE = 0.2;
 
-  /**
-   * Smaller effects, highest less lowest film at the places as a share of the mean, are no fault.
-   */
-  static final double MATERIAL = 0.08;
-
   /** What is not more likely than all else together is not even suspected. */
   private static final double SUSPECTED = 0.5;
 

@@ -17,6 +17,7 @@ import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
  *
  * @param overlap 1 − step / fan width; its uncertainty is that of what was written down where
  *     strokes overlap so much that the film cannot show it
+ * @param meanFilm of the panel, metres
  * @param faults those that hold with the others in, most film moved first
  * @param strays the readings, by their number from 0, that no hand explains
  * @param fits probability of residuals at least as large as these if this is what happened; below
@@ -27,6 +28,7 @@ import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
  */
 public record StrokeReading(
     Estimate overlap,
+    Estimate meanFilm,
     List<Found> faults,
     List<Integer> strays,
     double fits,
@@ -38,6 +40,11 @@ public record StrokeReading(
   public static final int LEAST_PLACES = 8;
 
   public static final double FITS_NOTHING = 0.01;
+
+  /**
+   * Smaller effects, highest less lowest film at the places as a share of the mean, are no fault.
+   */
+  public static final double MATERIAL = 0.08;
 
   /** Named beside a fault when they have at least this share of the weight. */
   static final double RIVAL = 0.1;
@@ -88,11 +95,6 @@ public record StrokeReading(
   /** Another fault in a fault's place. */
   public record Rival(Fault fault, double probability) {}
 
-  /** Mean film of the panel, metres. */
-  public Estimate meanFilm() {
-    return film.mean();
-  }
-
   /** The same with one plan and nothing else known. */
   public static StrokeReading of(PassPlan plan, List<FilmAt> readings) {
     return of(StrokeRecord.of(plan), readings);
@@ -117,7 +119,8 @@ public record StrokeReading(
     found.sort(Comparator.comparingDouble((Found f) -> -f.film().value()));
     StrokeFit fit = contest.fit();
     return new StrokeReading(
-        overlap(fit.settled()),
+        plans.overlap(),
+        plans.meanFilm(),
         found,
         contest.strays(),
         fits(fit, contest.strays().size()),

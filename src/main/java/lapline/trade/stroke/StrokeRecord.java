@@ -10,12 +10,15 @@ import lapline.trade.measure.Valid;
  *
  * @param ways in which the passes may lie, all for one panel, number of coats and fan, the
  *     likeliest first; 1 or more
- * @param leastOverlap where even steps leave less than this share of the fan and the film shows it,
- *     they are a fault; 0 for never; 0 to less than 1
+ * @param stepsWritten whether anybody wrote steps down; then they need no stripes in the film to be
+ *     believed
+ * @param leastOverlap where steps leave less than this share of the fan they are a fault, if the
+ *     film shows it or they were written down; 0 for never; 0 to less than 1
  * @param bow gun distance at the ends of the strokes over that in their middle, less 1, as it was
  *     measured; empty where it was not
  */
-public record StrokeRecord(List<Way> ways, double leastOverlap, Optional<Estimate> bow) {
+public record StrokeRecord(
+    List<Way> ways, boolean stepsWritten, double leastOverlap, Optional<Estimate> bow) {
 
   /**
    * One way in which the passes may lie.
@@ -37,7 +40,7 @@ public record StrokeRecord(List<Way> ways, double leastOverlap, Optional<Estimat
 
   /** One plan, and nothing more. */
   public static StrokeRecord of(PassPlan plan) {
-    return new StrokeRecord(List.of(new Way(plan, 1)), 0, Optional.empty());
+    return new StrokeRecord(List.of(new Way(plan, 1)), false, 0, Optional.empty());
   }
 
   /** How many ways there are. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import lapline.trade.measure.Estimate;
 import lapline.trade.measure.MeasureException;
 import lapline.trade.measure.Valid;
@@ -79,6 +80,12 @@ public record WrittenPasses(
    */
   private static final double UPWARDS = 0.1;
 
+  /**
+   * How often somebody writes down steps that are too wide and keeps the meant one, for one who
+   * writes what was measured; course assumption.
+   */
+  private static final double MISWRITTEN = 0.02;
+
   /** Steps that differ by more than this make it matter which way the hand went, metres. */
   private static final double UNEVEN = 0.012;
 
@@ -109,18 +116,30 @@ public record WrittenPasses(
    * @param bow see there
    */
   public StrokeRecord record(double leastOverlap, Optional<Estimate> bow) {
-    OptionalDouble mean = meanWritten();
+    OptionalDouble usual = usualWritten();
     return new StrokeRecord(
-        mean.isPresent() ? written(mean.getAsDouble(), leastOverlap) : meant(), leastOverlap, bow);
+        usual.isPresent() ? written(usual.getAsDouble(), leastOverlap) : meant(),
+        usual.isPresent(),
+        leastOverlap,
+        bow);
   }
 
   /** Whether any step was written down. */
   public boolean anyWritten() {
-    return meanWritten().isPresent();
+    return usualWritten().isPresent();
   }
 
-  private OptionalDouble meanWritten() {
-    return steps.stream().flatMap(s -> s.values().stream()).mapToDouble(Estimate::value).average();
+  /** Over all coats; their median, since one step that went wrong says nothing of the others. */
+  private OptionalDouble usualWritten() {
+    return usual(steps.stream().flatMap(s -> s.values().stream()));
+  }
+
+  private static OptionalDouble usual(Stream<Estimate> steps) {
+    double[] sorted = steps.mapToDouble(Estimate::value).sorted().toArray();
+    int n = sorted.length;
+    return n == 0
+        ? OptionalDouble.empty()
+        : OptionalDouble.of((sorted[(n - 1) / 2] + sorted[n / 2]) / 2);
   }
 
   /** Even passes at the step that was meant. */
@@ -132,32 +151,32 @@ public record WrittenPasses(
   public double[] stripedSteps() {
     DoubleStream may =
         anyWritten()
-            ? DoubleStream.of(meanWritten().orElseThrow())
+            ? DoubleStream.of(usualWritten().orElseThrow())
             : DoubleStream.of(TRIED).map(share -> share * fanWidth.value());
     return may.filter(step -> step >= STRIPED * fanWidth.value()).toArray();
   }
 
-  private List<Way> written(double mean, double leastOverlap) {
-    List<Way> ways = new ArrayList<>(List.of(new Way(written(mean, true), 1)));
-    if (isUneven(mean)) {
-      ways.add(new Way(written(mean, false), UPWARDS));
+  private List<Way> written(double usual, double leastOverlap) {
+    List<Way> ways = new ArrayList<>(List.of(new Way(written(usual, true), 1)));
+    if (isUneven(usual)) {
+      ways.add(new Way(written(usual, false), UPWARDS));
     }
-    if (1 - mean / fanWidth.value() < leastOverlap) {
-      ways.add(new Way(even(meantStep), 1));
+    if (1 - usual / fanWidth.value() < leastOverlap) {
+      ways.add(new Way(even(meantStep), MISWRITTEN));
     }
     return ways;
   }
 
-  private boolean isUneven(double mean) {
+  private boolean isUneven(double usual) {
     return steps.stream()
         .flatMap(s -> s.values().stream())
-        .anyMatch(step -> Math.abs(step.value() - mean) > UNEVEN);
+        .anyMatch(step -> Math.abs(step.value() - usual) > UNEVEN);
   }
 
-  private PassPlan written(double mean, boolean downwards) {
+  private PassPlan written(double usual, boolean downwards) {
     return plan(
         steps.stream()
-            .map(s -> s.size() < STEPS_A_COAT ? evenCoat(mean) : coat(s, downwards))
+            .map(s -> s.size() < STEPS_A_COAT ? evenCoat(usual) : coat(s, downwards))
             .toList());
   }
 
@@ -189,15 +208,15 @@ public record WrittenPasses(
 
   /** Counted from the first pass; evenly beyond both edges as far as a fan still reaches in. */
   private Coat coat(Map<Integer, Estimate> written, boolean downwards) {
-    double mean = written.values().stream().mapToDouble(Estimate::value).average().orElseThrow();
+    double usual = usual(written.values().stream()).orElseThrow();
     int last = written.keySet().stream().mapToInt(p -> p).max().orElseThrow();
-    double reach = fanWidth.value() / 2 + mean;
-    int before = (int) Math.floor(reach / mean);
-    double way = -before * mean;
+    double reach = fanWidth.value() / 2 + usual;
+    int before = (int) Math.floor(reach / usual);
+    double way = -before * usual;
     List<Double> lines = new ArrayList<>(List.of(way));
     List<Double> each = new ArrayList<>();
-    for (int pass = 2 - before; pass <= last || way + mean <= height + reach; pass++) {
-      Estimate step = written.getOrDefault(pass, Estimate.of(mean, Coat.STEADY));
+    for (int pass = 2 - before; pass <= last || way + usual <= height + reach; pass++) {
+      Estimate step = written.getOrDefault(pass, Estimate.of(usual, Coat.STEADY));
       way += step.value();
       lines.add(way);
       each.add(Math.max(step.standardUncertainty(), LEAST_EACH));
@@ -207,6 +226,6 @@ public record WrittenPasses(
       Collections.reverse(lines);
       Collections.reverse(each);
     }
-    return new Coat(lines, each, WRITTEN, ANYWHERE * mean);
+    return new Coat(lines, each, WRITTEN, ANYWHERE * usual);
   }
 }

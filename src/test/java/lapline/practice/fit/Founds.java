@@ -10,11 +10,17 @@ import lapline.trade.stroke.StrokeReading.Found;
 
 /** Each fault in each form that it can have, for tests of its words. */
 final class Founds {
+  private static final double FILM = 8e-6;
+
+  /** Of a mean film of 57 µm too little to be seen. */
+  private static final double HIDDEN = 2e-6;
+
   private Founds() {}
 
   static List<Found> all() {
     List<Found> all = new ArrayList<>();
-    all.add(found(Fault.STEPS_WIDE, null, 0.4));
+    all.add(found(Fault.STEPS_WIDE, null, 0.4, FILM));
+    all.add(found(Fault.STEPS_WIDE, null, 0.4, HIDDEN));
     all.add(found(Fault.STEPS_UNEVEN, null, 0.6));
     all.add(found(Fault.ARCING, new Departure.Arc(), 0.3));
     for (double value : new double[] {-0.3, 0.3}) {
@@ -38,11 +44,15 @@ final class Founds {
   }
 
   private static Found found(Fault fault, Departure departure, double value) {
+    return found(fault, departure, value, FILM);
+  }
+
+  private static Found found(Fault fault, Departure departure, double value, double film) {
     return new Found(
         fault,
         Optional.ofNullable(departure),
         Estimate.of(value, 0.05),
-        Estimate.of(8e-6, 1e-6),
+        Estimate.of(film, 1e-6),
         0.95,
         6e-6,
         List.of(),

@@ -172,7 +172,7 @@ class SprayFitTest {
     }
     for (Found found : Founds.all()) {
       String key =
-          Cause.of(found.fault()).key() + ".evidence" + StrokeForm.of(found, Panels.HEIGHT);
+          Cause.of(found.fault()).key() + ".evidence" + StrokeForm.of(found, Panels.HEIGHT, 57e-6);
       assertThat(words.containsKey(key)).as(key).isTrue();
     }
     for (Fault fault : EnumSet.range(Fault.ARCING, Fault.ONE_STEP)) {

@@ -4,15 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import lapline.trade.measure.Estimate;
+import lapline.trade.stroke.StrokeReading.Found;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -182,13 +186,45 @@ class StrokeReadingProperties {
 
   /** Where the second coat's passes lie between the first's, the film is even. */
   @ParameterizedTest
-  @ValueSource(booleans = {true, false})
-  void steps_too_wide_in_two_coats_are_named_unless_the_coats_lie_between_each_other(
-      boolean steps) {
-    List<Told> told = written(24, p -> p.overlap = 0.4, steps);
+  @CsvSource({"0.4, 24", "0.5, 15"})
+  void steps_that_were_written_down_as_too_wide_are_named_even_where_luck_hid_it(
+      double overlap, int places) {
+    List<Told> told = written(places, p -> p.overlap = overlap, true);
+    assertThat(count(told, t -> t.first().equals("STEPS_WIDE")))
+        .as("%s", firsts(told))
+        .isGreaterThanOrEqualTo(share(0.9));
+  }
+
+  @Test
+  void steps_too_wide_in_two_coats_that_nobody_wrote_down_are_named_where_the_film_shows_them() {
+    List<Told> told = written(24, p -> p.overlap = 0.4, false);
     assertThat(count(told, t -> t.first().equals("STEPS_WIDE")))
         .as("%s", firsts(told))
         .isGreaterThanOrEqualTo(share(0.8));
+  }
+
+  /** The film of one coat cannot hide them: then it was the writing down that went wrong. */
+  @Test
+  void steps_written_down_as_too_wide_are_not_believed_against_the_film_of_one_coat() {
+    int named = 0;
+    for (int seed = 0; seed < SEEDS; seed++) {
+      Random chance = new Random(seed);
+      SprayedPanel panel = new SprayedPanel();
+      panel.coats = 1;
+      panel.spray(chance);
+      Estimate fan = Estimate.of(SprayedPanel.FAN, 0.04 * SprayedPanel.FAN);
+      Map<Integer, Estimate> twice = new TreeMap<>();
+      for (int pass = 2; pass < 4; pass++) {
+        twice.put(pass, Estimate.of(0.85 * SprayedPanel.FAN, 0.003));
+      }
+      StrokeRecord record =
+          new WrittenPasses(
+                  SprayedPanel.WIDTH, SprayedPanel.HEIGHT, fan, 0.069, List.of(Map.copyOf(twice)))
+              .record(0.65, Optional.empty());
+      List<Found> faults = StrokeReading.of(record, panel.read(24, chance)).faults();
+      named += faults.stream().anyMatch(f -> f.fault() == Fault.STEPS_WIDE) ? 1 : 0;
+    }
+    assertThat(named).isLessThanOrEqualTo(SEEDS / 20);
   }
 
   @ParameterizedTest
@@ -285,6 +321,42 @@ class StrokeReadingProperties {
     assertThat(count(even, t -> t.first().equals("none"))).isGreaterThanOrEqualTo(share(0.95));
   }
 
+  static Stream<Arguments> recorded() {
+    Map<String, Consumer<SprayedPanel>> hands = new TreeMap<>();
+    hands.put("even", p -> {});
+    hands.put("arcing", p -> p.wrist = 0.5);
+    hands.put("drift across", p -> p.across = 0.3);
+    hands.put("lingering", p -> p.linger = 0.5);
+    hands.put(
+        "one step wider",
+        p -> {
+          p.gapAt = 0.2;
+          p.gapBy = 0.06;
+        });
+    return hands.entrySet().stream()
+        .flatMap(h -> Stream.of(true, false).map(w -> Arguments.of(h.getKey(), w, h.getValue())));
+  }
+
+  /**
+   * 80 panels at the 15 places of a sheet, as a learner writes it down: 88 to 100 of 100 is what
+   * chance leaves of 95 (three standard deviations).
+   */
+  @ParameterizedTest(name = "{0}, steps written {1}")
+  @MethodSource("recorded")
+  void film_and_overlap_lie_in_their_intervals_whatever_the_hand_did(
+      String name, boolean steps, Consumer<SprayedPanel> hand) {
+    List<Spot> sheet = ReadingPlan.of(SprayedPanel.meant(), 15, 0.03);
+    List<Told> told = written((p, chance) -> p.read(sheet, chance), hand, steps);
+    assertThat(count(told, t -> holds(t.reading.meanFilm(), t.panel.mean())))
+        .isGreaterThanOrEqualTo(share(0.88));
+    assertThat(count(told, t -> holds(t.reading.overlap(), t.panel.realOverlap())))
+        .isGreaterThanOrEqualTo(share(0.88));
+  }
+
+  private static boolean holds(Estimate interval, double real) {
+    return Math.abs(interval.value() - real) < 1.96 * interval.standardUncertainty();
+  }
+
   /** 80 panels in each of 4 cases: 93 to 100 of 100 is what chance leaves of 95. */
   @Test
   void film_and_overlap_lie_in_their_intervals() {
@@ -294,20 +366,8 @@ class StrokeReadingProperties {
     int overlap = 0;
     for (Consumer<SprayedPanel> hand : hands) {
       List<Told> told = sprayed(36, hand);
-      film +=
-          (int)
-              count(
-                  told,
-                  t ->
-                      Math.abs(t.reading.meanFilm().value() - t.panel.mean())
-                          < 1.96 * t.reading.meanFilm().standardUncertainty());
-      overlap +=
-          (int)
-              count(
-                  told,
-                  t ->
-                      Math.abs(t.reading.overlap().value() - t.panel.realOverlap())
-                          < 1.96 * t.reading.overlap().standardUncertainty());
+      film += (int) count(told, t -> holds(t.reading.meanFilm(), t.panel.mean()));
+      overlap += (int) count(told, t -> holds(t.reading.overlap(), t.panel.realOverlap()));
     }
     assertThat(film).isGreaterThanOrEqualTo(share(4 * 0.93));
     assertThat(overlap).isGreaterThanOrEqualTo(share(4 * 0.93));
@@ -323,10 +383,7 @@ class StrokeReadingProperties {
             t ->
                 t.reading.faults().stream()
                     .filter(f -> f.fault() == Fault.ARCING)
-                    .anyMatch(
-                        f ->
-                            Math.abs(f.value().value() - ends)
-                                < 1.96 * f.value().standardUncertainty()));
-    assertThat(inside).isGreaterThanOrEqualTo(share(0.88));
+                    .anyMatch(f -> holds(f.value(), ends)));
+    assertThat(inside).isGreaterThanOrEqualTo(share(0.92));
   }
 }
