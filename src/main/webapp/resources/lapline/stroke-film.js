@@ -39,18 +39,18 @@ function atEnd(end, x, width) {
   return Math.max(fade(x, end.length), fade(width - x, end.length));
 }
 
-/** How much further away the gun is at the ends where an arc takes this share of the film. */
-const farther = missing => Math.pow(1 - missing, -1 / LOST_WITH_DISTANCE) - 1;
+/** The square of the gun's distance at the ends over that in the middle, less 1, where an arc takes this share of the film. */
+const bowOf = missing => Math.pow(1 - missing, -2 / LOST_WITH_DISTANCE) - 1;
 
 /** Film at any place of a panel. */
 export function filmOf(s) {
   const across = fan(s.shape, s.lean);
-  const bow = farther(s.missingAtEnds);
+  const bow = bowOf(s.missingAtEnds);
   const front = s.level * s.step / (s.fanWidth * s.coats.length);
   const passes = s.coats.flat();
   return (x, y) => {
     const fromMiddle = 2 * x / s.width - 1;
-    const distance = 1 + bow * fromMiddle * fromMiddle;
+    const distance = Math.sqrt(1 + bow * fromMiddle * fromMiddle);
     const lost = Math.pow(distance, -LOST_WITH_DISTANCE);
     let share = 1 + s.along * (x / s.width - 0.5) + s.across * (y / s.height - 0.5);
     for (const e of s.ends) share += e.share * atEnd(e, x, s.width);

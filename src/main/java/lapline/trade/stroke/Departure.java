@@ -30,7 +30,7 @@ public sealed interface Departure {
 
   /**
    * The gun swings about the wrist: it is further away at both ends of the stroke. Value: the share
-   * of the film that is missing there. Distance grows with the square of the way from the middle,
+   * of the film that is missing there. Distance grows as the long side of a right angle does,
    * and film falls with its power {@link StrokeModel#LOST_WITH_DISTANCE}.
    */
   record Arc() implements Departure {

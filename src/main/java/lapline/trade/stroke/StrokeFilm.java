@@ -125,7 +125,7 @@ public record StrokeFilm(
   public double at(double x, double y) {
     FanShape fan = new FanShape(shape, lean);
     double fromMiddle = 2 * x / width - 1;
-    double distance = 1 + StrokeModel.farther(missingAtEnds) * fromMiddle * fromMiddle;
+    double distance = Math.sqrt(1 + StrokeModel.bow(missingAtEnds) * fromMiddle * fromMiddle);
     double lost = Math.pow(distance, -StrokeModel.LOST_WITH_DISTANCE);
     double front = level * step / (fanWidth * coats.size());
     double sum = 0;

@@ -96,7 +96,16 @@ final class StrokeModel {
 
   /** How much further away the gun is, as a share, where an arc takes this share of the film. */
   static double farther(double missing) {
-    return Math.pow(1 - missing, -1 / LOST_WITH_DISTANCE) - 1;
+    return Math.sqrt(1 + bow(missing)) - 1;
+  }
+
+  /**
+   * The square of the gun's distance at the ends over that in the middle, less 1. A gun that swings
+   * about one point is at √(1 + bow·o²) of its distance, o from 0 in the middle to 1 at the ends:
+   * the far side of a right angle.
+   */
+  static double bow(double missing) {
+    return Math.pow(1 - missing, -2 / LOST_WITH_DISTANCE) - 1;
   }
 
   List<Departure> departures() {
@@ -131,7 +140,7 @@ final class StrokeModel {
     private final double fan;
     private final double stretch;
     private final double front;
-    private final double farther;
+    private final double bow;
     private final FanShape shape;
 
     /** Derivative of the last film by each parameter. */
@@ -156,7 +165,7 @@ final class StrokeModel {
       this.fan = plan.fanWidth().value() * Math.exp(p[FAN]);
       this.stretch = Math.exp(p[STEP]);
       this.front = Math.exp(p[LEVEL]) * step * stretch / (fan * passes.length);
-      this.farther = farther(value(arc));
+      this.bow = bow(value(arc));
       this.shape = new FanShape(plan.beta().value() * Math.exp(p[SHAPE]), value(tilt));
     }
 
@@ -180,7 +189,7 @@ final class StrokeModel {
     private void alongTheStroke(double x, double y) {
       double fromMiddle = 2 * x / plan.width() - 1;
       outwards = fromMiddle * fromMiddle;
-      distance = 1 + farther * outwards;
+      distance = Math.sqrt(1 + bow * outwards);
       lost = arc < 0 ? 1 : Math.pow(distance, -LOST_WITH_DISTANCE);
       double sum = 1;
       for (int i : shares) {
@@ -274,8 +283,8 @@ final class StrokeModel {
       }
       if (arc >= 0) {
         double byDistance = (byWidth - (1 + LOST_WITH_DISTANCE) * passesOnly) / distance;
-        double byMissing = (farther + 1) / (LOST_WITH_DISTANCE * (1 - value(arc)));
-        slopes[first() + arc] = byDistance * outwards * byMissing;
+        double byMissing = (bow + 1) / (LOST_WITH_DISTANCE * (1 - value(arc)));
+        slopes[first() + arc] = byDistance * outwards / distance * byMissing;
       }
     }
   }

@@ -67,7 +67,7 @@ class StrokeModelTest {
           @Override
           public double distance(double x) {
             double out = 2 * x / WIDTH - 1;
-            return 1 + (farther - 1) * out * out;
+            return Math.sqrt(1 + (farther * farther - 1) * out * out);
           }
 
           @Override
