@@ -116,7 +116,9 @@ public class AttemptsResource {
     Attempt attempt = find.attempt(by, uuid(id));
     ScoreText text =
         find.judged(by, attempt.id())
-            .map(j -> ScoreText.of(j.score(), CriterionWriter.of(words, by.units(), tasks)))
+            .map(
+                j ->
+                    ScoreText.of(j.task(), j.score(), CriterionWriter.of(words, by.units(), tasks)))
             .orElse(null);
     Map<String, String> readings = new TreeMap<>();
     for (KeptReading r : find.readings(by, attempt.id())) {

@@ -6,6 +6,7 @@ import lapline.practice.Criterion;
 import lapline.practice.PanelScore;
 import lapline.practice.PanelScore.Finding;
 import lapline.practice.PanelScore.Result;
+import lapline.practice.PracticeTask;
 import lapline.practice.pages.CriterionWriter;
 import lapline.practice.pages.PhraseWriter;
 
@@ -67,13 +68,13 @@ public record ScoreText(
   public record FilmShare(
       double mean, double spread, double shareInside, double shareLow, double shareHigh) {}
 
-  static ScoreText of(PanelScore score, CriterionWriter criteria) {
+  static ScoreText of(PracticeTask task, PanelScore score, CriterionWriter criteria) {
     return new ScoreText(
         score.practiceScore(),
         score.accepted(),
         score.standing(),
         score.results().stream().map(r -> judged(score, r, criteria)).toList(),
-        score.findings().stream().map(f -> cause(f, criteria.words())).toList(),
+        score.findings().stream().map(f -> cause(task, score, f, criteria)).toList(),
         film(score),
         score.scorer());
   }
@@ -100,12 +101,14 @@ public record ScoreText(
         r.advice() == null ? null : criteria.words().phrase(r.advice()));
   }
 
-  private static Cause cause(Finding f, PhraseWriter writer) {
+  private static Cause cause(
+      PracticeTask task, PanelScore score, Finding f, CriterionWriter criteria) {
+    PhraseWriter writer = criteria.words();
     return new Cause(
         f.id(),
         f.support(),
         writer.phrase(f.cause()),
-        f.evidence().stream().map(writer::phrase).toList(),
+        criteria.evidence(task, score, f),
         writer.phrase(f.change()),
         size(f.estimate(), writer),
         f.rivals().stream()

@@ -47,11 +47,12 @@ public class ScoresResource {
       throw new RefusedException(400, "exchange.wrong-member", "readings");
     }
     UnitSystem units = units(question.units());
-    ScoreReadings.Answer answer = score.run(task(question.task()), question.readings(), units);
+    PracticeTask task = task(question.task());
+    ScoreReadings.Answer answer = score.run(task, question.readings(), units);
     if (!answer.problems().isEmpty()) {
       throw new InvalidException("exchange.readings-wrong", inWords(answer.problems()));
     }
-    return ScoreText.of(answer.score(), CriterionWriter.of(words, units, tasks));
+    return ScoreText.of(task, answer.score(), CriterionWriter.of(words, units, tasks));
   }
 
   private UnitSystem units(String named) {

@@ -1,5 +1,6 @@
 package lapline.practice;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -39,7 +40,23 @@ public record PracticeTask(
   public record MixPart(String name, double parts) {}
 
   /** A group of fields on the entry page and the task sheet. */
-  public record Section(String id, String title, String note, List<Field> fields) {}
+  public record Section(String id, String title, String note, List<Field> fields) {
+
+    /**
+     * What is read equally often, together where the first of it stands: the order of the entry
+     * page and of the task sheet alike, so that a thumb goes down the paper.
+     */
+    public List<List<Field>> alike() {
+      List<List<Field>> groups = new ArrayList<>();
+      for (Field field : fields) {
+        groups.stream()
+            .filter(g -> g.get(0).isReadLike(field))
+            .findFirst()
+            .ifPresentOrElse(g -> g.add(field), () -> groups.add(new ArrayList<>(List.of(field))));
+      }
+      return groups;
+    }
+  }
 
   /**
    * One measurand asked for.
@@ -59,6 +76,10 @@ public record PracticeTask(
       List<String> steps,
       List<Integer> places,
       int placesNeeded) {
+
+    private boolean isReadLike(Field other) {
+      return scope == other.scope && (scope != Scope.STEP || steps.equals(other.steps));
+    }
 
     /** A measurand asked for wherever it can be read, that a panel can be scored without. */
     public static Field of(Measurand m) {

@@ -26,10 +26,7 @@ class ScoreTextTest {
    */
   @Test
   void of_few_readings_the_degrees_of_freedom_and_the_wider_interval_are_told() {
-    var judged =
-        ScoreText.of(scattered("mean").score(), metric).criteria().stream()
-            .findFirst()
-            .orElseThrow();
+    var judged = text(scattered("mean")).criteria().stream().findFirst().orElseThrow();
     assertThat(judged.degreesOfFreedom()).isBetween(4.0, 4.3);
     assertThat(judged.expandedUncertainty() / judged.standardUncertainty())
         .isCloseTo(2.87, within(0.06));
@@ -38,10 +35,7 @@ class ScoreTextTest {
 
   @Test
   void of_one_reading_the_uncertainty_is_taken_as_known() {
-    var judged =
-        ScoreText.of(scattered("each").score(), metric).criteria().stream()
-            .findFirst()
-            .orElseThrow();
+    var judged = text(scattered("each")).criteria().stream().findFirst().orElseThrow();
     assertThat(judged.degreesOfFreedom()).isNull();
     assertThat(judged.expandedUncertainty())
         .isCloseTo(2 * judged.standardUncertainty(), within(1e-15));
@@ -56,8 +50,24 @@ class ScoreTextTest {
         .putAtPlaces("film-after", 40, 80, 60, 50, 70);
   }
 
+  /** No number stands for a choice, a rule or a count of nothing. */
+  @Test
+  void what_speaks_for_a_cause_is_said_as_on_the_page() {
+    WrittenPanel lid = WrittenPanel.under("masking/hatch-lid-aperture");
+    lid.put("apertures-missed", "2").put("slack-film", "slack");
+    assertThat(text(lid).findings())
+        .flatExtracting(ScoreText.Cause::evidence)
+        .contains("Openings missed: 2, target none.", "Film tight: Slack, target Tight.")
+        .noneMatch(said -> said.contains("at most 0"));
+  }
+
+  private ScoreText text(WrittenPanel panel) {
+    return ScoreText.of(panel.task(), panel.score(), metric);
+  }
+
   private String target(String task, String quantity) {
-    var score = WrittenPanel.under(task).score();
+    WrittenPanel panel = WrittenPanel.under(task);
+    var score = panel.score();
     String criterion =
         score.results().stream()
             .filter(r -> r.criterion().quantity().equals(quantity))
@@ -65,7 +75,7 @@ class ScoreTextTest {
             .orElseThrow()
             .criterion()
             .id();
-    return ScoreText.of(score, metric).criteria().stream()
+    return text(panel).criteria().stream()
         .filter(c -> c.criterion().equals(criterion))
         .findFirst()
         .orElseThrow()

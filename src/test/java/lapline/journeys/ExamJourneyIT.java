@@ -143,7 +143,7 @@ class ExamJourneyIT extends Journey {
     signOut();
     signIn("apprentice12");
     browser.get(result);
-    assertThat(title()).isEqualTo("Not for your role");
+    assertThat(title()).isEqualTo("This page is not for your role");
     signOut();
     signIn("instructor1");
     browser.get(result);

@@ -64,6 +64,6 @@ class ExaminerJourneyIT extends Journey {
   void an_apprentice_cannot_decide() {
     signIn("apprentice12");
     open("/examine/decisions");
-    assertThat(title()).isEqualTo("Not for your role");
+    assertThat(title()).isEqualTo("This page is not for your role");
   }
 }

@@ -197,7 +197,7 @@ class InstructorJourneyIT extends Journey {
     picture("cohort-390");
     width(1440);
     open("/teach/finding?unit=clear&finding=film.low");
-    assertThat(title()).contains(" in 90 days");
+    assertThat(title()).contains(" in 90 days").doesNotContain(".:");
     isAccessible();
     picture("finding-1440");
     open("/teach/cohort?skill=clear");
@@ -227,7 +227,7 @@ class InstructorJourneyIT extends Journey {
     String id = preparedBy("apprentice11");
     signIn("apprentice10");
     open("/teach/bench?attempt=" + id);
-    assertThat(title()).isEqualTo("Not for your role");
+    assertThat(title()).isEqualTo("This page is not for your role");
     signOut();
     signIn("instructor1");
     open("/teach/bench?attempt=0f0f0f0f-0000-4000-8000-000000000000");

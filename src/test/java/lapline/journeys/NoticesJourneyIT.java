@@ -21,6 +21,6 @@ class NoticesJourneyIT extends Journey {
     signOut();
     signIn("apprentice2");
     open("/office/notices");
-    assertThat(title()).isEqualTo("Not for your role");
+    assertThat(title()).isEqualTo("This page is not for your role");
   }
 }

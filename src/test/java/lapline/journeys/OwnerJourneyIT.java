@@ -119,8 +119,8 @@ class OwnerJourneyIT extends Journey {
   void an_apprentice_sees_their_own_record_and_nobody_elses_board() {
     signIn("apprentice1");
     open("/shop/skills-board");
-    assertThat(title()).isEqualTo("Not for your role");
+    assertThat(title()).isEqualTo("This page is not for your role");
     open("/shop/due");
-    assertThat(title()).isEqualTo("Not for your role");
+    assertThat(title()).isEqualTo("This page is not for your role");
   }
 }

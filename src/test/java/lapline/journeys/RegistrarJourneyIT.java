@@ -136,6 +136,7 @@ class RegistrarJourneyIT extends Journey {
   void an_apprentice_is_told_that_people_are_not_theirs_to_look_after() {
     signIn("apprentice4");
     open("/office/people");
-    assertThat(title()).isEqualTo("Not for your role");
+    assertThat(title()).isEqualTo("This page is not for your role");
+    assertThat(text()).contains("Go on from your start page", "ask a registrar");
   }
 }

@@ -185,6 +185,32 @@ class PracticeTaskContentTest {
     assertThat(failing(PracticeTaskContentTest::criteria, named)).isEmpty();
   }
 
+  /** A workshop may set a film of its own, and a sentence with the former range would stay. */
+  @Test
+  void no_source_repeats_the_film_that_it_was_worked_out_from() {
+    for (PracticeTask task : COURSE.all()) {
+      for (Criterion film : task.criteria()) {
+        String range = words(film);
+        assertThat(RestingTargets.on(film, task).staying())
+            .noneMatch(c -> c.source().contains(range));
+      }
+    }
+  }
+
+  /** Such as '50 to 65'. */
+  private static String words(Criterion c) {
+    return Math.round(c.target().least() * 1e6) + " to " + Math.round(c.target().most() * 1e6);
+  }
+
+  @Test
+  void prose_writes_micrometres_as_a_data_sheet_does() {
+    assertThat(
+            failing(
+                PracticeTaskContentTest::criteria,
+                c -> !(c.source() + " " + c.why()).matches(".*\\d um\\b.*")))
+        .isEmpty();
+  }
+
   @Test
   void anchors_rise_from_the_worst_mark_and_the_best_is_not_asked_for() {
     assertThat(failing(PracticeTaskContentTest::rubric, PracticeTaskContentTest::rises)).isEmpty();

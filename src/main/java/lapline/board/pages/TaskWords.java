@@ -37,8 +37,19 @@ public class TaskWords {
     return skills.find(id).map(Skill::title).orElse(id);
   }
 
-  /** What is shared by all tasks has its own sentence; the others stand in the task's file. */
+  /**
+   * What is shared by all tasks has its own sentence; the others stand in the task's file. Without
+   * a full stop, since other words follow in headings and lists.
+   */
   public String cause(String taskId, String finding) {
+    return withoutStop(sentence(taskId, finding));
+  }
+
+  static String withoutStop(String sentence) {
+    return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
+  }
+
+  private String sentence(String taskId, String finding) {
     String key = "cause." + finding;
     if (messages.has(key)) {
       return messages.get(key);

@@ -100,7 +100,7 @@ public final class CriterionWriter {
    * What speaks for a cause. What a criterion of the task says for its own is written anew, since
    * only here it is known what its choices and rules are called.
    */
-  List<String> evidence(PracticeTask task, PanelScore score, PanelScore.Finding finding) {
+  public List<String> evidence(PracticeTask task, PanelScore score, PanelScore.Finding finding) {
     return finding.evidence().stream()
         .map(
             said ->

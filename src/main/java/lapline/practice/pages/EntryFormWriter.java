@@ -57,7 +57,8 @@ final class EntryFormWriter {
 
   private EntryForm.Section section(PracticeTask.Section section) {
     List<Asked> asked =
-        section.fields().stream()
+        section.alike().stream()
+            .flatMap(List::stream)
             .flatMap(f -> measurands.find(f.measurand()).map(m -> new Asked(f, m)).stream())
             .toList();
     List<EntryForm.Block> blocks = new ArrayList<>();

@@ -77,6 +77,11 @@ public final class PhraseWriter {
     return QuantityWriter.number(si, dimension, units);
   }
 
+  /** The units that all of it is written in. */
+  UnitSystem system() {
+    return units;
+  }
+
   public String unit(Dimension dimension) {
     return unit(SpokenUnits.usual(dimension));
   }

@@ -41,7 +41,7 @@ final class SheetBoxes {
    * so that they can go on on another page.
    */
   List<SheetBlock> blocks(Section section) {
-    List<List<Field>> groups = alike(section.fields());
+    List<List<Field>> groups = section.alike();
     double least = groups.stream().mapToDouble(this::least).max().orElse(SheetSingles.LEAST);
     List<SheetBlock> blocks = new ArrayList<>();
     blocks.add(
@@ -88,23 +88,6 @@ final class SheetBoxes {
             .map(r -> new SheetTable.Row(r.label(), r.open().subList(first, end)))
             .toList();
     new SheetTable(sheet).write("", passes().subList(first, end), rows);
-  }
-
-  /** What is read equally often shares a table, where the first of them stands. */
-  private List<List<Field>> alike(List<Field> fields) {
-    List<List<Field>> groups = new ArrayList<>();
-    for (Field field : fields) {
-      groups.stream()
-          .filter(g -> sameTable(g.get(0), field))
-          .findFirst()
-          .ifPresentOrElse(g -> g.add(field), () -> groups.add(new ArrayList<>(List.of(field))));
-    }
-    return groups;
-  }
-
-  private boolean sameTable(Field one, Field other) {
-    return one.scope() == other.scope()
-        && (one.scope() != Scope.STEP || one.steps().equals(other.steps()));
   }
 
   private double least(List<Field> fields) {

@@ -56,7 +56,7 @@ final class SheetParts {
       top.paragraph(words.say("practice-sheet.changed", head.changed()));
     }
     top.gap(0.6);
-    top.quiet(words.say("practice-sheet.bold") + (needsAny() ? needed() : ""));
+    top.quiet(words.say("practice-sheet.bold") + (needsAny() ? needed() : "") + " " + units());
   }
 
   /**
@@ -75,6 +75,11 @@ final class SheetParts {
   /** What the dot at a box means, where there is such a box. */
   private String needed() {
     return " " + words.say("practice-sheet.needed");
+  }
+
+  /** Which units a figure is in that has none beside it, as on the entry page. */
+  private String units() {
+    return words.say("practice-sheet.units." + words.system());
   }
 
   private boolean needsAny() {

@@ -31,9 +31,6 @@ public final class TaskSheet {
 
   private static final double SMALL_PANEL = 43;
 
-  /** Beside a wider block nothing has room. */
-  private static final double WIDE = 85;
-
   private static final double MOST_BETWEEN_ROWS = 3;
 
   private final PracticeTask task;
@@ -107,28 +104,17 @@ public final class TaskSheet {
     return SheetPages.of(lowest, scale -> room(paper, scale));
   }
 
-  /** The sections as in the task or the wide ones last, the panel anywhere between them. */
+  /** The sections as in the task and on the entry page, the panel anywhere between them. */
   private List<List<SheetBlock>> orders(SheetBlock panel) {
-    List<SheetBlock> wideLast = wideLast(sections);
-    return Stream.of(sections, wideLast)
-        .distinct()
-        .flatMap(
-            boxed -> IntStream.rangeClosed(0, boxed.size()).mapToObj(at -> with(panel, boxed, at)))
-        .toList();
+    return IntStream.rangeClosed(0, sections.size()).mapToObj(at -> with(panel, at)).toList();
   }
 
-  private List<SheetBlock> with(SheetBlock panel, List<SheetBlock> boxed, int at) {
+  private List<SheetBlock> with(SheetBlock panel, int at) {
     List<SheetBlock> blocks = new ArrayList<>(before);
-    blocks.addAll(boxed.subList(0, at));
+    blocks.addAll(sections.subList(0, at));
     blocks.add(panel);
-    blocks.addAll(boxed.subList(at, boxed.size()));
+    blocks.addAll(sections.subList(at, sections.size()));
     return blocks;
-  }
-
-  private static List<SheetBlock> wideLast(List<SheetBlock> sections) {
-    List<SheetBlock> ordered = new ArrayList<>(sections);
-    ordered.sort(Comparator.comparing(block -> block.least() > WIDE));
-    return ordered;
   }
 
   private static double width(Paper paper) {

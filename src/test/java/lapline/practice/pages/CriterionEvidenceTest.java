@@ -45,7 +45,8 @@ class CriterionEvidenceTest {
                 .formatted(
                     100 * film.shareInside(), 100 * film.shareLow(), 100 * film.shareHigh()));
     assertThat(evidence(clear, "film-rule.low"))
-        .containsExactly("Counting rule of ISO 19840: broken, target kept.");
+        .containsExactly(
+            "Few thin places, none far too thin (counting rule of ISO 19840): broken, target kept.");
   }
 
   private static List<String> evidence(WrittenPanel panel, String finding) {

@@ -156,6 +156,15 @@ class TaskSheetTest {
     return box;
   }
 
+  /** A panel keeps the units it was begun in, whatever the person measures in by then. */
+  @ParameterizedTest
+  @MethodSource("prints")
+  void it_says_which_units_a_bare_figure_is_in(Print print) throws Exception {
+    String units = print.units() == UnitSystem.US ? "in US units." : "metric.";
+    assertThat(plain(printed(sheet(print), print).text()))
+        .contains("Write the unit beside a figure that is not " + units);
+  }
+
   @ParameterizedTest
   @MethodSource("prints")
   void every_target_is_on_it_in_the_persons_units(Print print) throws Exception {
@@ -280,7 +289,7 @@ class TaskSheetTest {
     return known;
   }
 
-  private static TaskSheet sheet(Print print) {
+  static TaskSheet sheet(Print print) {
     return new TaskSheet(
         print.task(),
         print.measurands(),
