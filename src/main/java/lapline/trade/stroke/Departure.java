@@ -30,8 +30,8 @@ public sealed interface Departure {
 
   /**
    * The gun swings about the wrist: it is further away at both ends of the stroke. Value: the share
-   * of the film that is missing there. Distance grows as the long side of a right angle does,
-   * and film falls with its power {@link StrokeModel#LOST_WITH_DISTANCE}.
+   * of the film that is missing there. Distance grows as the long side of a right angle does, and
+   * film falls with its power {@link StrokeModel#LOST_WITH_DISTANCE}.
    */
   record Arc() implements Departure {
     /** How much further away the gun is at the ends, as a share, where this share is missing. */

@@ -5,9 +5,9 @@ import lapline.trade.measure.Valid;
 /**
  * Film read at one place of a panel.
  *
- * @param x along the stroke from the left edge, metres
- * @param y across the strokes from the lower edge, metres
- * @param film metres
+ * @param x along the stroke from the left edge, metres, finite
+ * @param y across the strokes from the lower edge, metres, finite
+ * @param film metres, finite; below 0 by a gauge's error
  * @param uncertainty standard uncertainty of the reading, texture of the film included, metres,
  *     more than 0
  */

@@ -38,7 +38,7 @@ public final class StripesSeen {
     return least;
   }
 
-  /** The least share over these steps. */
+  /** The least share over these steps, each more than 0; 1 for none. */
   public static double share(List<Double> heights, double[] steps) {
     return DoubleStream.of(steps).map(s -> share(heights, s)).min().orElse(1);
   }

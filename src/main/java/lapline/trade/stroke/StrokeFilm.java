@@ -8,18 +8,18 @@ import lapline.trade.measure.Valid;
  * The film of a panel as plain numbers, to be kept and to be sprayed again with one thing changed:
  * what a {@link FittedFilm} says, for whoever has no fit. The same equation as {@link StrokeModel}.
  *
- * @param width of the panel along the strokes, metres
- * @param height of the panel across them, metres
- * @param level mean film of many even passes, metres
- * @param step mean step between passes, metres
- * @param fanWidth metres
- * @param shape of the fan, its beta
- * @param lean share by which the upper side of the fan is heavier
- * @param missingAtEnds share of the film that an arc takes at the ends of the strokes
- * @param along change from the left to the right end, as a share
- * @param across change from the lower to the upper edge, as a share
+ * @param width of the panel along the strokes, metres, more than 0
+ * @param height of the panel across them, metres, more than 0
+ * @param level mean film of many even passes, metres, more than 0
+ * @param step mean step between passes, metres, more than 0
+ * @param fanWidth metres, more than 0
+ * @param shape of the fan, its beta, more than 0
+ * @param lean share by which the upper side of the fan is heavier, finite
+ * @param missingAtEnds share of the film that an arc takes at the ends of the strokes, 0 to 0.8
+ * @param along change from the left to the right end, as a share, finite
+ * @param across change from the lower to the upper edge, as a share, finite
  * @param ends more or less at the ends of the strokes
- * @param coats the passes of each
+ * @param coats the passes of each, 1 or more
  * @param strips strokes more or less at single heights
  */
 public record StrokeFilm(
@@ -38,19 +38,50 @@ public record StrokeFilm(
     List<Strip> strips) {
 
   public StrokeFilm {
+    Valid.positive("width", width);
+    Valid.positive("height", height);
+    Valid.positive("level", level);
+    Valid.positive("step", step);
+    Valid.positive("fanWidth", fanWidth);
+    Valid.positive("shape", shape);
+    Valid.finite("lean", lean);
+    Valid.between("missingAtEnds", missingAtEnds, 0, new Departure.Arc().most());
+    Valid.finite("along", along);
+    Valid.finite("across", across);
+    Valid.positive("coats", coats.size());
     ends = List.copyOf(ends);
     coats = coats.stream().map(List::copyOf).toList();
     strips = List.copyOf(strips);
   }
 
-  /** A pass at a height in metres, sprayed so many times. */
-  public record Pass(double height, double times) {}
+  /** A pass at a height in metres, sprayed so many times; both finite. */
+  public record Pass(double height, double times) {
+    public Pass {
+      Valid.finite("height", height);
+      Valid.finite("times", times);
+    }
+  }
 
-  /** A stroke's worth of each coat at a height in metres, so many times. */
-  public record Strip(double height, double times) {}
+  /** A stroke's worth of each coat at a height in metres, so many times; both finite. */
+  public record Strip(double height, double times) {
+    public Strip {
+      Valid.finite("height", height);
+      Valid.finite("times", times);
+    }
+  }
 
-  /** More film, as a share, right at an end, fading over a length in metres. */
-  public record End(Departure.End end, double length, double share) {}
+  /**
+   * More film right at an end.
+   *
+   * @param length over which it fades, metres, more than 0
+   * @param share of the film, finite
+   */
+  public record End(Departure.End end, double length, double share) {
+    public End {
+      Valid.positive("length", length);
+      Valid.finite("share", share);
+    }
+  }
 
   /**
    * What is done otherwise.
@@ -121,8 +152,15 @@ public record StrokeFilm(
     return even;
   }
 
-  /** Film at a place, metres. */
+  /**
+   * Film at a place, metres.
+   *
+   * @param x metres from the left edge, finite
+   * @param y metres from the lower edge, finite
+   */
   public double at(double x, double y) {
+    Valid.finite("x", x);
+    Valid.finite("y", y);
     FanShape fan = new FanShape(shape, lean);
     double fromMiddle = 2 * x / width - 1;
     double distance = Math.sqrt(1 + StrokeModel.bow(missingAtEnds) * fromMiddle * fromMiddle);
