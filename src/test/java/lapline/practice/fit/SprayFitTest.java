@@ -153,6 +153,26 @@ class SprayFitTest {
     assertThat(arc.evidence()).extracting("key").contains("cause.preview", "cause.fit");
   }
 
+  /** Two coats at half a fan leave what one coat at a quarter leaves. */
+  @Test
+  void steps_written_down_as_too_wide_are_told_first_where_the_film_hides_them() {
+    List<Reading> steps = new ArrayList<>();
+    for (int pass = 2; pass <= 5; pass++) {
+      for (int coat = 1; coat <= 2; coat++) {
+        steps.add(Panels.reading(Cell.pass("pass-spacing", coat, pass), 0.115, 0.003));
+      }
+    }
+    PanelEntry entry =
+        Panels.entry(
+            Panels.sprayed(Hand.steady(0.0575, 0.4)), PANEL, 3, steps.toArray(Reading[]::new));
+    Finding wide = SprayFit.explain(TASK, entry).findings().get(0);
+    assertThat(wide.id()).isEqualTo("spacing-wide");
+    assertThat(wide.evidence())
+        .extracting("key")
+        .startsWith("cause.spacing-wide.written.hidden", "cause.spacing-wide.evidence.hidden");
+    assertThat(wide.evidence().get(0).args().get(0).value()).isCloseTo(0.115, within(0.006));
+  }
+
   @Test
   void the_film_is_kept_to_be_sprayed_again() {
     PanelEntry entry = Panels.entry(Panels.sprayed(Hand.steady(0.07, 0.4)), PANEL, 3);
