@@ -39,10 +39,8 @@ public final class Gum {
    * A computed value from its independent inputs; an empty list gives uncertainty 0.
    *
    * <p>Its interval holds 94 to 96.5 % where the inputs that weigh have four degrees of freedom or
-   * more. With fewer, as for the difference of means of two to four readings, the formula of Welch
-   * and Satterthwaite is what is published and no exact one can be (Linnik, Statistical Problems
-   * with Nuisance Parameters, 1968; from memory): simulated 89 to 98 %, least where one of the two
-   * has many readings.
+   * more. With fewer this is what is published, and no more: simulated 88 to 98 %. A mean and a
+   * difference of means have a rule of their own for that, {@link #mean} and {@link #difference}.
    */
   public static Estimate combine(double value, List<Part> parts) {
     double u = 0;
@@ -105,9 +103,19 @@ public final class Gum {
     return combine(value, parts);
   }
 
-  /** a − b of independent inputs, both in one unit; equation 10 with slopes 1 and −1. */
+  /**
+   * a − b of independent inputs, both in one unit; equation 10 with slopes 1 and −1.
+   *
+   * <p>Of inputs with fewer than five degrees of freedom, such as means of three to five readings,
+   * the result's are not those of equation G.2b but such that its interval holds 94 to 96 % ({@link
+   * FewReadings}); up to 97 % where means of three or four carry a gauge's error of about a third
+   * of their scatter or more, since how few readings each has is then hidden in its number. The
+   * exception is a mean of two readings: 91 to 99 %, for one deviation says too little of a
+   * scatter, and that no rule can hold exactly is known (Linnik, Statistical Problems with Nuisance
+   * Parameters, 1968; from memory).
+   */
   public static Estimate difference(Estimate a, Estimate b) {
-    return combine(a.value() - b.value(), List.of(new Part(1, a), new Part(-1, b)));
+    return FewReadings.joined(a.value() - b.value(), a, b);
   }
 
   /**
@@ -162,9 +170,8 @@ public final class Gum {
    * Mean of repeated readings of one thing with an instrument whose own uncertainty is common to
    * all: type A s/√n with n − 1 degrees of freedom, joined by the instrument's type B.
    *
-   * <p>Of fewer than five readings the degrees of freedom are not those of Welch and Satterthwaite,
-   * with which the interval held the truth 88 to 95 % of the time, but such that it holds it 94 to
-   * 96 % of the time, of two readings 94 to 96.5 %, whatever the spread and the instrument.
+   * <p>Its interval holds the truth 94 to 96 % of the time whatever the spread and the instrument,
+   * that of two readings 94 to 96.5 %.
    *
    * @param values one or more readings in SI
    * @param instrument standard uncertainty of one reading, 0 or more, taken as known, not lessened
@@ -190,17 +197,7 @@ public final class Gum {
       return typeB;
     }
     Estimate typeA = new Estimate(mean, spread / Math.sqrt(readings), readings - 1.0);
-    Estimate both = combine(mean, List.of(new Part(1, typeA), new Part(1, typeB)));
-    if (readings >= FewReadings.ENOUGH || both.standardUncertainty() == 0) {
-      return both;
-    }
-    double share = square(typeA.standardUncertainty() / both.standardUncertainty());
-    double freedom = FewReadings.degreesOfFreedom(readings, share);
-    return new Estimate(mean, both.standardUncertainty(), freedom);
-  }
-
-  private static double square(double x) {
-    return x * x;
+    return FewReadings.joined(mean, typeA, typeB);
   }
 
   /**

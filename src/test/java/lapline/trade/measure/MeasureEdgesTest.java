@@ -55,7 +55,7 @@ class MeasureEdgesTest {
     Estimate certain = Estimate.of(10, 4);
 
     // (9 + 16)² / (81 / 4)
-    assertThat(Gum.difference(few, certain).degreesOfFreedom())
+    assertThat(Gum.sum(List.of(few, certain)).degreesOfFreedom())
         .isCloseTo(625 / 20.25, within(1e-9));
     assertThat(Gum.difference(few, certain, 0.3).degreesOfFreedom()).isEqualTo(4);
     assertThat(Gum.difference(certain, few, 0.3).degreesOfFreedom()).isEqualTo(4);
@@ -136,9 +136,9 @@ class MeasureEdgesTest {
     assertThat(Gum.mean(60, 2, 3, 0).degreesOfFreedom()).isEqualTo(2);
     assertThat(Gum.mean(60, 0, 3, 1).degreesOfFreedom()).isInfinite();
     assertThat(Gum.mean(60, 0, 3, 0).standardUncertainty()).isZero();
-    // half of the variance each: 2 (0.125 + 0.26 · 0.5) / 0.125
-    assertThat(Gum.mean(60, Math.sqrt(3), 3, 1).degreesOfFreedom()).isCloseTo(4.08, within(1e-9));
-    // five are those of Welch and Satterthwaite: 4 · 2²
-    assertThat(Gum.mean(60, Math.sqrt(5), 5, 1).degreesOfFreedom()).isCloseTo(16, within(1e-9));
+    // half of the variance each: 2 (s + 0.12 · 0.5) / s, s = 0.5 ^ 3.86
+    assertThat(Gum.mean(60, Math.sqrt(3), 3, 1).degreesOfFreedom()).isCloseTo(3.7425, within(1e-4));
+    // six are those of Welch and Satterthwaite: 5 · 2²
+    assertThat(Gum.mean(60, Math.sqrt(6), 6, 1).degreesOfFreedom()).isCloseTo(20, within(1e-9));
   }
 }
