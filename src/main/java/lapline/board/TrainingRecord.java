@@ -1,6 +1,7 @@
 package lapline.board;
 
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -47,8 +48,16 @@ public record TrainingRecord(
     steps = List.copyOf(steps);
   }
 
-  /** Skills the person may do unsupervised today. */
-  public long good() {
-    return lines.stream().filter(l -> l.mark().isGood()).count();
+  /** What the person may do unsupervised today. */
+  public List<Line> may() {
+    return lines.stream().filter(l -> l.mark().isGood()).toList();
+  }
+
+  /** What the person may not do today: first what was signed off once and does not hold. */
+  public List<Line> mayNot() {
+    return lines.stream()
+        .filter(l -> !l.mark().isGood())
+        .sorted(Comparator.comparing(l -> l.granted() == null))
+        .toList();
   }
 }

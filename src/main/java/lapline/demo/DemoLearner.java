@@ -91,7 +91,7 @@ final class DemoLearner {
     }
   }
 
-  /** Who worked yesterday has a panel half written down today; one sign-off is suspended. */
+  /** Who worked yesterday has a panel half written down today; one may not spray just now. */
   private void leave(PracticeTask task) {
     if (plan.ended() < 2) {
       desk.clock.set(days.draft(finished));
@@ -99,7 +99,7 @@ final class DemoLearner {
     }
     if (plan.suspended()) {
       desk.clock.set(days.now().minus(Duration.ofDays(5)));
-      signOffs.suspend(learner, chapter.unit());
+      signOffs.suspendSpraying(learner);
     }
   }
 

@@ -54,7 +54,7 @@ record DemoPlan(int number, List<Integer> panels, int ended, int signedUnits, in
     return number == STUCK && unit == panels.size() - 1;
   }
 
-  /** Whose latest sign-off does not count at the moment. */
+  /** Whose sign-offs to spray do not count at the moment. */
   boolean suspended() {
     return number == SUSPENDED;
   }

@@ -2,6 +2,7 @@ package lapline.demo;
 
 import java.util.List;
 import lapline.people.Person;
+import lapline.signoff.SignOff;
 import lapline.signoff.Skill;
 import lapline.signoff.Step;
 
@@ -30,17 +31,20 @@ final class DemoSignOffs {
     }
   }
 
-  void suspend(Person learner, String unit) {
-    for (Skill skill : desk.skills.ofUnit(unit)) {
-      desk.signOffs
-          .latest(learner.id(), skill.id())
-          .ifPresent(
-              s ->
-                  desk.change.run(
-                      examiner,
-                      s.id(),
-                      Step.Kind.SUSPENDED,
-                      "Fit test of the breathing mask has run out. Lifted when it is renewed."));
+  /** Whose mask does not fit for certain may not spray, whatever else they may do. */
+  void suspendSpraying(Person learner) {
+    for (Skill skill : desk.skills.all()) {
+      if (desk.tasks.ofUnit(skill.unit()).stream().anyMatch(task -> task.coats() > 0)) {
+        desk.signOffs.latest(learner.id(), skill.id()).ifPresent(this::suspend);
+      }
     }
+  }
+
+  private void suspend(SignOff signOff) {
+    desk.change.run(
+        examiner,
+        signOff.id(),
+        Step.Kind.SUSPENDED,
+        "Fit test of the breathing mask has run out. Lifted when it is renewed.");
   }
 }

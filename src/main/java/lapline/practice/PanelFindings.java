@@ -9,8 +9,9 @@ import lapline.practice.PanelScore.Result;
 import lapline.practice.quantity.PanelQuantities;
 
 /**
- * The likely causes of one panel, what the readings cannot show first, then the cause that cost
- * most, doubts last: from the spray's pattern and from the task's own words.
+ * The likely causes of one panel: first that the film fits no pattern, then what the readings
+ * cannot show, then the cause that cost most, other doubts last; from the spray's pattern and from
+ * the task's own words.
  */
 final class PanelFindings {
   /** A critical criterion keeps the panel from being accepted, so its causes count double. */
@@ -39,7 +40,8 @@ final class PanelFindings {
     all.addAll(ofThePattern);
     // the sort is stable: what only the pattern shows stays in the order of its own evidence
     all.sort(
-        Comparator.comparing((Finding f) -> !f.blind())
+        Comparator.comparing((Finding f) -> !f.fitsNoPattern())
+            .thenComparing(f -> !f.blind())
             .thenComparing(Finding::doubtful)
             .thenComparing(f -> -lost(f)));
     return all;

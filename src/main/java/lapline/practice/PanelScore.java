@@ -163,6 +163,9 @@ public record PanelScore(
     public static final String DOUBT = ".doubt";
     public static final String BLIND = ".blind";
 
+    /** The doubt that the film fits no pattern that is known here. */
+    public static final String NO_PATTERN = "no-pattern" + DOUBT;
+
     public Finding(
         String id,
         double support,
@@ -188,6 +191,11 @@ public record PanelScore(
     /** Whether it says that the readings cannot show what they are asked about. */
     public boolean blind() {
       return id.endsWith(BLIND);
+    }
+
+    /** Whether it says that no stroke explains the film, so that the panel is to be looked at. */
+    public boolean fitsNoPattern() {
+      return id.equals(NO_PATTERN);
     }
 
     /** The same without the evidence of one key. */
@@ -252,6 +260,11 @@ public record PanelScore(
 
   /** Another explanation the numbers leave open. */
   public record Rival(String id, double support, Phrase cause) {}
+
+  /** Whether no stroke explains the film. */
+  public boolean fitsNoPattern() {
+    return findings.stream().anyMatch(Finding::fitsNoPattern);
+  }
 
   public Optional<Result> result(String criterionId) {
     return results.stream().filter(r -> r.criterion().id().equals(criterionId)).findFirst();

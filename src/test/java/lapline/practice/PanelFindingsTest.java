@@ -136,6 +136,18 @@ class PanelFindingsTest {
     assertThat(panel.score().findings().get(0).doubtful()).isTrue();
   }
 
+  /** Where no stroke explains the film, whoever reads a cause first would mend the wrong thing. */
+  @Test
+  void that_the_film_fits_no_pattern_stands_before_every_cause() {
+    panel
+        .put("gun-pressure", "120 kPa")
+        .putAtPlaces("film-after", 35, 53, 35, 53, 35, 53, 35, 53, 35, 53, 35, 53, 35, 53, 35);
+    assertThat(ids()).startsWith(Finding.NO_PATTERN).contains("pressure.low");
+    assertThat(panel.score().fitsNoPattern()).isTrue();
+    panel.putAtPlaces("film-after", 36, 37, 35, 36, 37, 36, 35, 37, 36, 36, 35, 37, 36, 36, 36);
+    assertThat(panel.score().fitsNoPattern()).isFalse();
+  }
+
   @Test
   void far_outside_a_cause_of_its_own_is_told() {
     String far =

@@ -50,19 +50,28 @@ public final class RecordSheet {
         paper.width(),
         paper.height(),
         words.say("record.sheet.title", record.person().name()),
-        words.say("record.title", record.person().name(), record.good()),
+        words.title(record),
         shapes);
   }
 
   private void head() {
     text(words.say("record.sheet.title", record.person().name()), 5.6, true, 7);
-    text(words.say("record.title", record.person().name(), record.good()), SIZE, false, LEAD);
+    lines(words.title(record), MARGIN).forEach(l -> put(l, MARGIN));
     text(
         words.say("record.stand", record.workshop(), words.day(record.made())),
         SIZE,
         false,
         LEAD + GAP);
+    mayNot();
     heading(words.say("record.skills"));
+  }
+
+  private void mayNot() {
+    if (!record.mayNot().isEmpty()) {
+      heading(words.say("record.may-not"));
+      record.mayNot().forEach(l -> wrapped(words.inTheWay(l), MARGIN));
+      y += GAP;
+    }
   }
 
   /** An operation: its mark, who signed when, what proved it, a code that opens the check. */

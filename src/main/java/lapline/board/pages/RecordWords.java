@@ -48,6 +48,18 @@ public class RecordWords {
         + page.getRequestContextPath();
   }
 
+  public String title(TrainingRecord record) {
+    return writer.title(record);
+  }
+
+  public String mineTitle(TrainingRecord record) {
+    return writer.mineTitle(record);
+  }
+
+  public String inTheWay(TrainingRecord.Line line) {
+    return writer.inTheWay(line);
+  }
+
   public String signed(TrainingRecord.Line line) {
     return writer.signed(line);
   }

@@ -4,8 +4,10 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import lapline.board.SkillMark;
 import lapline.board.TakenStep;
+import lapline.board.TrainingRecord;
 import lapline.board.TrainingRecord.Line;
 import lapline.board.TrainingRecord.Proof;
 import lapline.pages.Messages;
@@ -41,6 +43,36 @@ final class RecordWriter {
 
   String mark(SkillMark mark) {
     return say("board.mark." + mark.look(), day(mark.until()), mark.have(), mark.need());
+  }
+
+  /** What the person may do today, by name: a bare number says nothing of the rest. */
+  String title(TrainingRecord record) {
+    return title("record.title", record);
+  }
+
+  /** The same said to themselves. */
+  String mineTitle(TrainingRecord record) {
+    return title("record.mine.title", record);
+  }
+
+  private String title(String key, TrainingRecord record) {
+    String may =
+        record.may().stream().map(l -> l.mark().skill().title()).collect(Collectors.joining(", "));
+    return say(key + (may.isEmpty() ? ".none" : ".some"), record.person().name(), may);
+  }
+
+  /** What stands in the way of an operation today. */
+  String inTheWay(Line line) {
+    String skill = line.mark().skill().title();
+    TakenStep stopped = line.stopped();
+    return stopped == null
+        ? say("record.may-not.line", skill, mark(line.mark()))
+        : say(
+            "record.may-not." + stopped.kind(),
+            skill,
+            day(stopped.at()),
+            stopped.by(),
+            stopped.reason());
   }
 
   /** Who signed when, under which version of the rule; where it does not hold, that first. */

@@ -19,7 +19,6 @@ import lapline.practice.Attempt;
 import lapline.practice.Attempt.State;
 import lapline.practice.AttemptQuery;
 import lapline.practice.FindAttempts;
-import lapline.signoff.SignOff;
 
 /** What do I do next, and why that? */
 @Named
@@ -71,10 +70,5 @@ public class TodayPage {
         .filter(d -> d.by().grading().at().isAfter(since))
         .findFirst()
         .orElse(null);
-  }
-
-  /** How many sign-offs are good today. */
-  public long getGood() {
-    return getUnits().stream().filter(u -> u.standing() == SignOff.Standing.GOOD).count();
   }
 }

@@ -92,6 +92,22 @@ public class PanelWhatIfPage {
         .orElse(0);
   }
 
+  /** That the film drawn is not this panel's, before anybody moves a slider; empty where it is. */
+  public String getWarning() {
+    DrawnOff off = DrawnOff.of(score(), scatter(score().film()));
+    PhraseWriter words = say.writer();
+    return off.isAnotherFilm()
+        ? words.say(
+            off.noPattern() ? "panel-what-if.no-pattern" : "panel-what-if.far-off",
+            words.quantity(off.half(), Dimension.FILM),
+            words.quantity(off.byChance(), Dimension.FILM))
+        : "";
+  }
+
+  private static double scatter(FilmField film) {
+    return Math.hypot(reading(film), TEXTURE);
+  }
+
   /** As JSON that cannot end the element it stands in. */
   public String getData() {
     FilmField film = score().film();
@@ -102,7 +118,7 @@ public class PanelWhatIfPage {
             score().stroke(),
             film.target().least(),
             film.target().most(),
-            Math.hypot(reading(film), TEXTURE),
+            scatter(film),
             new FilmUnit(size, size > 1e-5 ? 2 : 0),
             film.places());
     return Json.write(data).replace("<", "\\u003c");

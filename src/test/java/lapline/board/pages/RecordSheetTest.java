@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.UUID;
 import lapline.board.Named;
 import lapline.board.SkillMark;
+import lapline.board.TakenStep;
 import lapline.board.TrainingRecord;
 import lapline.content.ContentFiles;
 import lapline.pages.Messages;
@@ -21,6 +22,8 @@ import lapline.pages.drawing.PrintedSheet;
 import lapline.signoff.Skill;
 import lapline.signoff.Skills;
 import lapline.signoff.SkillsReader;
+import lapline.signoff.Step;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -53,17 +56,70 @@ class RecordSheetTest {
     assertThat(printed.smallest()).isGreaterThan(7.95);
   }
 
+  /** Three of four is no answer: the inspector asks which, and what became of the fourth. */
+  @Test
+  void the_record_names_what_the_person_may_do_and_what_stands_in_the_way_of_the_rest()
+      throws Exception {
+    List<Skill> skills = SKILLS.all();
+    List<TrainingRecord.Line> lines =
+        skills.stream()
+            .map(
+                s ->
+                    switch (s.id()) {
+                      case "clear" -> suspended(s);
+                      case "coverage" -> line(s, "");
+                      default -> line(s, code(s));
+                    })
+            .toList();
+    RecordWriter words = words();
+    TrainingRecord record = record(lines);
+    assertThat(words.title(record))
+        .isEqualTo("Ana Łukasz may do this unsupervised today: Preparing a panel, Masking");
+    assertThat(words.mineTitle(record))
+        .isEqualTo("You may do this unsupervised today: Preparing a panel, Masking");
+    assertThat(record.mayNot().stream().map(words::inTheWay))
+        .containsExactly(
+            "Clear: suspended since 3 Mar 2026 by Emory Vane. Reason: Fit test has run out.",
+            "Coverage and step-out: not yet: 3\u00a0of\u00a08");
+    PrintedSheet printed = printed(lines, Paper.A4);
+    assertThat(printed.pages()).isEqualTo(1);
+    assertThat(printed.text()).contains("Clear: suspended since 3 Mar 2026");
+  }
+
+  @Test
+  void who_may_do_nothing_is_told_so() {
+    TrainingRecord record = record(SKILLS.all().stream().map(s -> line(s, "")).toList());
+    assertThat(words().title(record)).isEqualTo("Ana Łukasz may do nothing unsupervised today");
+    assertThat(record.mayNot()).hasSize(SKILLS.all().size());
+  }
+
+  private static TrainingRecord.Line suspended(Skill skill) {
+    TrainingRecord.Line good = line(skill, code(skill));
+    SkillMark mark =
+        new SkillMark(skill, SkillMark.Kind.SUSPENDED, ENDS, false, good.mark().signOff(), 8, 8);
+    TakenStep step =
+        new TakenStep(
+            skill.id(), Step.Kind.SUSPENDED, GRANTED, "Emory Vane", "Fit test has run out.", "");
+    return new TrainingRecord.Line(
+        mark, GRANTED, "1", "Emory Vane", good.code(), step, good.proof(), 4, 3);
+  }
+
+  private static RecordWriter words() {
+    return new RecordWriter(new Messages(), SKILLS, ZoneId.of("UTC"), CHECK);
+  }
+
+  private static TrainingRecord record(List<TrainingRecord.Line> lines) {
+    Named person = new Named(UUID.randomUUID(), "Ana Łukasz");
+    return new TrainingRecord(person, "Long Acre Panel School", GRANTED, lines, List.of());
+  }
+
   private static String code(Skill skill) {
     return (skill.id() + "k7f3mw2qk7f3mw2qk7f3mw2qk7").substring(0, 26);
   }
 
   private static PrintedSheet printed(List<TrainingRecord.Line> lines, Paper paper)
       throws Exception {
-    RecordWriter words = new RecordWriter(new Messages(), SKILLS, ZoneId.of("UTC"), CHECK);
-    Named person = new Named(UUID.randomUUID(), "Ana Łukasz");
-    TrainingRecord record =
-        new TrainingRecord(person, "Long Acre Panel School", GRANTED, lines, List.of());
-    Drawing sheet = new RecordSheet(record, words, paper).drawing();
+    Drawing sheet = new RecordSheet(record(lines), words(), paper).drawing();
     return PrintedSheet.of(PdfPage.of(sheet.title(), Locale.ENGLISH, List.of(sheet)));
   }
 
