@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.UUID;
+import lapline.practice.Attempt;
 
 /** What is asked across people: each answer is one query, and long ones come by the page. */
 public interface BoardRecords {
@@ -48,6 +49,12 @@ public interface BoardRecords {
 
   /** Every cause and doubt found on these panels, with its size. */
   List<FoundSize> sizes(Collection<UUID> attempts);
+
+  /**
+   * Whether a cause was found on each of a person's panels of a task, from this one back to those
+   * scored after a moment; latest first.
+   */
+  List<Boolean> foundOn(Attempt upTo, String finding, Instant since, int most);
 
   /** Every step about a person, latest first, at most {@code most}. */
   List<TakenStep> steps(UUID person, int most);

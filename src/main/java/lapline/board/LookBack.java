@@ -15,6 +15,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
 import lapline.board.Recurring.Panel;
@@ -89,6 +90,22 @@ public class LookBack {
         .flatMap(ofTask -> recurring(ofTask, found))
         .limit(MOST)
         .toList();
+  }
+
+  /**
+   * Whether the cause of a scored panel is one that comes back: found on it and on others of the
+   * same task just before it. One query.
+   */
+  @Transactional
+  public Optional<CameBack> on(Person by, Attempt panel, String finding) {
+    panel.mustBeSeenBy(by);
+    if (isDoubt(finding) || panel.scored().isEmpty()) {
+      return Optional.empty();
+    }
+    Instant since = panel.outcome().scored().minus(RECENT);
+    List<Boolean> found = records.foundOn(panel, finding, since, LATEST);
+    int times = Collections.frequency(found, true);
+    return times < TIMES ? Optional.empty() : Optional.of(new CameBack(times, found.size()));
   }
 
   private static boolean isDoubt(String finding) {

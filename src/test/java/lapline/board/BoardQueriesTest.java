@@ -2,9 +2,11 @@ package lapline.board;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
+import lapline.practice.Attempt;
 import org.junit.jupiter.api.Test;
 
 /** A board asks its database as often for three hundred people as for three. */
@@ -32,6 +34,22 @@ class BoardQueriesTest {
     long few = resultPage(1, 6);
     assertThat(resultPage(8, 60)).isEqualTo(few);
     assertThat(few).isLessThanOrEqualTo(10);
+  }
+
+  /** By the rows: every third panel of a task has the cause, the last of six among them. */
+  @Test
+  void a_panels_cause_is_told_to_have_come_back_by_one_query() throws Exception {
+    try (BoardShop shop = BoardShop.of(1, 12)) {
+      List<Attempt> low = shop.found("film.low");
+      Attempt last = low.get(0);
+      Attempt first = low.get(low.size() - 1);
+      assertThat(shop.back.on(shop.owner, last, "film.low")).contains(new CameBack(2, 6));
+      assertThat(shop.back.on(shop.owner, last, "film.high")).isEmpty();
+      assertThat(shop.back.on(shop.owner, first, "film.low"))
+          .as("nothing comes back that was found for the first time")
+          .isEmpty();
+      assertThat(shop.statements(() -> shop.back.on(shop.owner, last, "film.low"))).isEqualTo(1);
+    }
   }
 
   private static long resultPage(int people, int panels) throws Exception {

@@ -191,11 +191,22 @@ public final class BoardShop implements AutoCloseable {
         () -> {
           find.judged(learning, panel);
           find.readings(learning, panel);
+          back.on(learning, find.attempt(learning, panel), "film.low");
           find.upTo(learning, find.attempt(learning, panel), 8);
           gradings.of(learning, panel);
           photographs.of(panel);
-          people.names(Set.of(learning.id()));
         });
+  }
+
+  /** The first learner's panels of clear on which something was found, the latest first. */
+  List<Attempt> found(String finding) throws ReflectiveOperationException {
+    FindAttempts find = new FindAttempts(with(new StoredAttemptRecords()));
+    BoardRecords records = with(new StoredBoardRecords());
+    AttemptQuery clear = AttemptQuery.of(WORKSHOP, 0, 100).by(learner(1)).towards("clear");
+    return find.page(owner, clear).stream()
+        .filter(
+            a -> records.sizes(List.of(a.id())).stream().anyMatch(f -> f.finding().equals(finding)))
+        .toList();
   }
 
   /** Every board, by its name. */

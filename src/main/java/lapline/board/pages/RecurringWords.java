@@ -4,7 +4,9 @@ import jakarta.enterprise.context.RequestScoped;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import lapline.board.LookBack;
@@ -13,6 +15,7 @@ import lapline.judgement.progress.SizeTrend;
 import lapline.pages.drawing.SvgWriter;
 import lapline.people.SignedIn;
 import lapline.people.pages.When;
+import lapline.practice.Attempt;
 import lapline.practice.pages.PhraseWriter;
 import lapline.practice.pages.Say;
 import lapline.practice.pages.SizeDrawing;
@@ -29,6 +32,7 @@ public class RecurringWords {
   @Inject private When when;
   private UUID whose;
   private List<Told> told;
+  private final Map<String, String> cameBack = new HashMap<>();
 
   /**
    * One cause.
@@ -48,6 +52,16 @@ public class RecurringWords {
       whose = person;
     }
     return told;
+  }
+
+  /** That the first cause of a panel came back; empty where it is new. */
+  public String cameBack(Attempt panel, String finding) {
+    return cameBack.computeIfAbsent(
+        panel.id() + finding,
+        asked ->
+            look.on(signedIn.person(), panel, finding)
+                .map(c -> say.writer().say("recurring.came-back", c.times(), c.looked()))
+                .orElse(""));
   }
 
   private Told told(Recurring r, int number) {

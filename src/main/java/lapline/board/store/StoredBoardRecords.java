@@ -20,6 +20,7 @@ import lapline.board.PanelCount;
 import lapline.board.SkillCount;
 import lapline.board.TakenStep;
 import lapline.people.Role;
+import lapline.practice.Attempt;
 import lapline.practice.PanelScore;
 
 /** Asks the database across people, features joined by their ids. */
@@ -223,6 +224,31 @@ public class StoredBoardRecords implements BoardRecords {
                 FoundSize.class,
                 Map.of("attempts", attempts))
             .getResultList();
+  }
+
+  @Override
+  public List<Boolean> foundOn(Attempt upTo, String finding, Instant since, int most) {
+    return page(
+        ask(
+            "select case when exists (select 1 from FindingEntity f where f.key.attempt = a.id"
+                + " and f.key.finding = :finding) then true else false end"
+                + " from AttemptEntity a where a.person = :person and a.task = :task"
+                + " and a.scoredAt > :since and a.scoredAt <= :upTo"
+                + " order by a.scoredAt desc, a.id",
+            Boolean.class,
+            Map.of(
+                "finding",
+                finding,
+                "person",
+                upTo.person(),
+                "task",
+                upTo.task(),
+                "since",
+                since,
+                "upTo",
+                upTo.outcome().scored())),
+        0,
+        most);
   }
 
   @Override

@@ -284,6 +284,9 @@ public class ResultPage {
 
   /** The name of whose panel it is. */
   public String getApprentice() {
+    if (isMine()) {
+      return signedIn.person().name();
+    }
     UUID person = judged().attempt().person();
     return people.names(Set.of(person)).getOrDefault(person, "");
   }
