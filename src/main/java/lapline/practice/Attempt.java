@@ -21,6 +21,7 @@ import lapline.trade.measure.UnitSystem;
  *     written down keeps its meaning when the person changes their own units later
  * @param revision counts the changes to its readings
  * @param outcome null until it is scored
+ * @param again what it had come to when its readings were last opened again; null for never
  */
 public record Attempt(
     UUID id,
@@ -37,7 +38,44 @@ public record Attempt(
     State state,
     long revision,
     Instant started,
-    Outcome outcome) {
+    Outcome outcome,
+    Again again) {
+
+  /** A panel that was never opened again. */
+  public Attempt(
+      UUID id,
+      UUID workshop,
+      UUID person,
+      String task,
+      String taskVersion,
+      String unit,
+      String skill,
+      String sheetCode,
+      String changedWhat,
+      UUID gunCard,
+      UnitSystem units,
+      State state,
+      long revision,
+      Instant started,
+      Outcome outcome) {
+    this(
+        id,
+        workshop,
+        person,
+        task,
+        taskVersion,
+        unit,
+        skill,
+        sheetCode,
+        changedWhat,
+        gunCard,
+        units,
+        state,
+        revision,
+        started,
+        outcome,
+        null);
+  }
 
   /** How far a panel has come. */
   public enum State {
@@ -101,7 +139,8 @@ public record Attempt(
         state,
         revision,
         started,
-        outcome);
+        outcome,
+        again);
   }
 
   /** The same panel judged under this version of its task. */
@@ -121,6 +160,7 @@ public record Attempt(
         State.SCORED,
         revision,
         started,
-        now);
+        now,
+        again);
   }
 }

@@ -47,7 +47,7 @@ public interface AttemptRecords {
   void keepJudgement(Attempt scored, String submitKey, PracticeTask asJudged, PanelScore score);
 
   /** Takes the judgement away again, so that more readings can be added. */
-  void reopen(UUID attempt);
+  void reopen(UUID attempt, Again again);
 
   /** Writes what the instructor decided. */
   void changeState(UUID attempt, Attempt.State state);

@@ -35,6 +35,11 @@ public record FilmField(
     public Estimate estimate() {
       return Estimate.of(film, standardUncertainty);
     }
+
+    /** What the place is called. */
+    public String label() {
+      return PanelOutline.nameOf(place);
+    }
   }
 
   /** A region outside the range: {@code where} is a message key such as {@code area.lower-edge}. */

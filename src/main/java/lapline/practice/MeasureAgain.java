@@ -41,7 +41,8 @@ public class MeasureAgain {
     if (records.openDraft(by.id(), scored.task()).isPresent()) {
       throw new NotAllowedException("entry.other-draft");
     }
-    records.reopen(id);
+    PracticeTask task = records.taskAsJudged(id).orElseThrow();
+    records.reopen(id, Again.of(task, records.score(id).orElseThrow()));
     advances.tell(new LearnerAdvanced(scored.person(), scored.workshop(), scored.unit()));
     return records.attempt(id).orElseThrow();
   }

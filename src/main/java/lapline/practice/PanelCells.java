@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import lapline.practice.fit.BuildByPlace;
 
 /**
  * Every place on the record of a panel that a task has room for, in the order in which they are
@@ -37,7 +38,8 @@ public final class PanelCells {
     String id = field.measurand();
     return switch (field.scope()) {
       case PANEL, COAT, PLACE, COAT_PLACE ->
-          spots(task, field).stream().map(n -> Cell.coatPlace(id, coat, n));
+          Stream.concat(spots(task, field).stream(), further(task, field).stream())
+              .map(n -> Cell.coatPlace(id, coat, n));
       case PASS -> asked(field, task.passesPerCoat()).mapToObj(p -> Cell.pass(id, coat, p));
       case STEP -> IntStream.rangeClosed(1, field.steps().size()).mapToObj(s -> Cell.step(id, s));
     };
@@ -58,11 +60,21 @@ public final class PanelCells {
     return byPlace ? places(task, field) : NONE;
   }
 
-  /** The numbers of the places a field is read at. */
+  /** The numbers of the places a field is asked for at. */
   public static List<Integer> places(PracticeTask task, PracticeTask.Field field) {
     return field.places().isEmpty()
-        ? task.panel().places().stream().map(PanelOutline.Place::number).toList()
+        ? task.panel().ownPlaces().stream().map(PanelOutline.Place::number).toList()
         : field.places();
+  }
+
+  /**
+   * The numbers of the further places it may be read at. Of what is read at places only the cured
+   * film can still be read where nobody thought of reading before.
+   */
+  public static List<Integer> further(PracticeTask task, PracticeTask.Field field) {
+    return field.measurand().equals(BuildByPlace.AFTER)
+        ? task.panel().furtherPlaces().stream().map(PanelOutline.Place::number).toList()
+        : List.of();
   }
 
   /** Nothing lies between the first and what was before it. */

@@ -130,6 +130,15 @@ public record PracticeTask(
 
   /** This task with the criteria of a workshop's data sheet or gun card in place of its own. */
   public PracticeTask withCriteria(List<Criterion> other) {
+    return with(panel, other);
+  }
+
+  /** This task with places to read beside its own. */
+  public PracticeTask withFurther(List<PanelOutline.Place> further) {
+    return with(panel.withFurther(further), criteria);
+  }
+
+  private PracticeTask with(PanelOutline otherPanel, List<Criterion> otherCriteria) {
     return new PracticeTask(
         id,
         unit,
@@ -137,14 +146,14 @@ public record PracticeTask(
         version,
         skill,
         purpose,
-        panel,
+        otherPanel,
         coats,
         coatsNeeded,
         passesPerCoat,
         prepare,
         cautions,
         sections,
-        other,
+        otherCriteria,
         findings,
         rubric,
         defects,

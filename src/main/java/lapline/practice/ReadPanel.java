@@ -24,9 +24,10 @@ public class ReadPanel {
     this.tasks = tasks;
   }
 
-  /** The task file of an attempt as it stands today. */
+  /** The task file of an attempt as it stands today, with the further places of this panel. */
   public PracticeTask task(Attempt attempt) {
-    return tasks.find(attempt.task()).orElseThrow(NotFoundException::new);
+    PracticeTask task = tasks.find(attempt.task()).orElseThrow(NotFoundException::new);
+    return attempt.again() == null ? task : task.withFurther(attempt.again().further());
   }
 
   /** Keys of all places that a task's record has room for. */

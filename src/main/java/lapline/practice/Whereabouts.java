@@ -97,7 +97,8 @@ public final class Whereabouts {
   private String name(Instance at) {
     int number = at.where().place();
     String name = task.panel().place(number).map(PanelOutline.Place::name).orElse("");
-    return name.isEmpty() ? String.valueOf(number) : name + " (" + number + ")";
+    String label = PanelOutline.nameOf(number);
+    return name.isEmpty() ? label : name + " (" + label + ")";
   }
 
   /** What was poured of the part that strays, and what the other parts would have asked for. */

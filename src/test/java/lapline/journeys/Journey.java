@@ -7,7 +7,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Base64;
 import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Assumptions;
@@ -24,6 +27,7 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.print.PrintOptions;
 import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.Wait;
 import org.openqa.selenium.support.ui.WebDriverWait;
@@ -208,6 +212,15 @@ abstract class Journey {
       width(pixels);
       picture(name + "-" + pixels);
     }
+  }
+
+  /** The page as it comes out of a printer, kept for people to look at. */
+  protected PDDocument printed(String name) throws IOException {
+    byte[] file = Base64.getDecoder().decode(browser.print(new PrintOptions()).getContent());
+    Path folder = Path.of(System.getProperty("screenshots", "target/screenshots"));
+    Files.createDirectories(folder);
+    Files.write(folder.resolve(name + ".pdf"), file);
+    return Loader.loadPDF(file);
   }
 
   /** Keeps a picture of the page for people to look at. */

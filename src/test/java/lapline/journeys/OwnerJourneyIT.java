@@ -2,21 +2,13 @@ package lapline.journeys;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.net.URI;
-import java.net.http.HttpRequest;
-import java.net.http.HttpResponse;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.Base64;
-import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
-import org.openqa.selenium.print.PrintOptions;
 import org.openqa.selenium.support.ui.Select;
 
-/** The owner sees who may do what today, what runs out, and prints a record for the inspector. */
+/** The owner sees who may do what today, and what runs out. */
 class OwnerJourneyIT extends Journey {
 
   @Test
@@ -35,7 +27,7 @@ class OwnerJourneyIT extends Journey {
   }
 
   @Test
-  void board_and_record_go_on_one_sheet_of_paper_each_with_what_explains_them() throws Exception {
+  void the_board_goes_on_one_sheet_of_paper_with_what_explains_it() throws Exception {
     signIn("owner");
     try (PDDocument board = printed("skills-board-print")) {
       assertThat(board.getNumberOfPages()).isEqualTo(1);
@@ -44,21 +36,6 @@ class OwnerJourneyIT extends Journey {
           .contains("Harrowgate")
           .contains("respirator fit tests");
     }
-    browser.findElement(By.linkText("Nell Drystone")).click();
-    waiting().until(d -> d.getCurrentUrl().contains("/shop/record"));
-    isAccessible();
-    picture("record-sign-offs-1440");
-    try (PDDocument record = printed("record-print")) {
-      assertThat(record.getNumberOfPages()).isEqualTo(1);
-    }
-  }
-
-  private PDDocument printed(String name) throws Exception {
-    byte[] file = Base64.getDecoder().decode(browser.print(new PrintOptions()).getContent());
-    Path folder = Path.of(System.getProperty("screenshots", "target/screenshots"));
-    Files.createDirectories(folder);
-    Files.write(folder.resolve(name + ".pdf"), file);
-    return Loader.loadPDF(file);
   }
 
   @Test
@@ -74,45 +51,6 @@ class OwnerJourneyIT extends Journey {
     width(390);
     isAccessible();
     picture("due-390");
-  }
-
-  @Test
-  void a_persons_record_is_one_page_on_paper_and_says_what_it_does_not_show() throws Exception {
-    signIn("owner");
-    browser.findElement(By.linkText("Ada Quillfeather")).click();
-    waiting().until(d -> d.getCurrentUrl().contains("/shop/record"));
-    assertThat(title()).startsWith("Ada Quillfeather may do ");
-    assertThat(text()).contains("respirator fit tests");
-    isAccessible();
-    picture("record-1440");
-    for (String paper : new String[] {"a4", "letter"}) {
-      try (PDDocument file = Loader.loadPDF(pdf("pdf-" + paper))) {
-        assertThat(file.getNumberOfPages()).isEqualTo(1);
-        assertThat(new PDFTextStripper().getText(file))
-            .contains("Training record: Ada Quillfeather")
-            .contains("Clear")
-            .contains("respirator fit tests");
-      }
-    }
-    width(390);
-    isAccessible();
-    picture("record-390");
-  }
-
-  private byte[] pdf(String link) throws Exception {
-    String address = browser.findElement(By.id(link)).getDomProperty("href");
-    String session = browser.manage().getCookieNamed("JSESSIONID").getValue();
-    HttpRequest request =
-        HttpRequest.newBuilder(URI.create(address))
-            .header("Cookie", "JSESSIONID=" + session)
-            .build();
-    HttpResponse<byte[]> answer =
-        Web.client().send(request, HttpResponse.BodyHandlers.ofByteArray());
-    assertThat(answer.statusCode()).isEqualTo(200);
-    Path folder = Path.of(System.getProperty("screenshots", "target/screenshots"));
-    Files.createDirectories(folder);
-    Files.write(folder.resolve("record-" + link + ".pdf"), answer.body());
-    return answer.body();
   }
 
   @Test

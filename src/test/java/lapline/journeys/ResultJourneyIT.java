@@ -14,21 +14,12 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Cookie;
-import org.openqa.selenium.JavascriptExecutor;
 
 /**
  * An apprentice prints the sheet, has a panel scored, reads why it is not accepted, and takes the
  * next one with one change; with a photograph of the panel.
  */
-class ResultJourneyIT extends Journey {
-  private static final String KEEP =
-      "const done = arguments[arguments.length - 1];"
-          + "fetch('/api/v1/attempts/' + arguments[0] + '/readings', {method: 'PATCH',"
-          + " headers: {'Content-Type': 'application/json', 'X-Lapline': 'page'},"
-          + " body: JSON.stringify({since: 0, readings: Object.entries(arguments[1])"
-          + ".map(([cell, typed]) => ({cell, typed, base: 0}))})})"
-          + ".then(answer => answer.text().then(text => done(answer.status + ' ' + text)));";
-
+class ResultJourneyIT extends AtThePanel {
   private static final String TOO_WIDE =
       "return [...document.querySelectorAll('main *')]"
           + ".filter(e => e.getBoundingClientRect().right > document.documentElement.clientWidth + 1)"
@@ -168,11 +159,6 @@ class ResultJourneyIT extends Journey {
       isAccessible();
       picture(name + "-" + pixels);
     }
-  }
-
-  private void keep(String attempt, Map<String, String> readings) {
-    Object answer = ((JavascriptExecutor) browser).executeAsyncScript(KEEP, attempt, readings);
-    assertThat(answer.toString()).startsWith("200");
   }
 
   /** Wider steps below than above, so the film is thin along the lower edge. */

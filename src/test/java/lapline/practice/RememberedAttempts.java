@@ -110,6 +110,11 @@ public final class RememberedAttempts implements AttemptRecords {
   }
 
   private void change(UUID id, Attempt.State state, long revision, Attempt.Outcome outcome) {
+    change(id, state, revision, outcome, attempts.get(id).again());
+  }
+
+  private void change(
+      UUID id, Attempt.State state, long revision, Attempt.Outcome outcome, Again again) {
     Attempt a = attempts.get(id);
     attempts.put(
         id,
@@ -128,7 +133,8 @@ public final class RememberedAttempts implements AttemptRecords {
             state,
             revision,
             a.started(),
-            outcome));
+            outcome,
+            again));
   }
 
   @Override
@@ -141,11 +147,11 @@ public final class RememberedAttempts implements AttemptRecords {
   }
 
   @Override
-  public void reopen(UUID attempt) {
+  public void reopen(UUID attempt, Again again) {
     submitKeys.remove(attempt);
     tasks.remove(attempt);
     scores.remove(attempt);
-    change(attempt, Attempt.State.DRAFT, attempts.get(attempt).revision(), null);
+    change(attempt, Attempt.State.DRAFT, attempts.get(attempt).revision(), null, again);
   }
 
   @Override

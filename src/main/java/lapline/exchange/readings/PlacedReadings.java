@@ -14,6 +14,7 @@ import lapline.practice.Cell;
 import lapline.practice.Measurand;
 import lapline.practice.Measurands;
 import lapline.practice.PanelCells;
+import lapline.practice.PanelOutline;
 import lapline.practice.PracticeTask;
 import lapline.trade.measure.Unit;
 
@@ -150,11 +151,23 @@ public record PlacedReadings(Map<String, String> typed, Map<At, String> cells, L
     private Optional<Integer> number(int row, ColumnUse.Kind kind) {
       for (int c = 0; c < uses.size(); c++) {
         if (uses.get(c).kind() == kind) {
+          Optional<Integer> lettered = lettered(kind, table.rows().get(row).get(c));
+          if (lettered.isPresent()) {
+            return lettered;
+          }
           Matcher digits = Pattern.compile("\\d{1,3}").matcher(table.rows().get(row).get(c));
           return digits.find() ? Optional.of(Integer.valueOf(digits.group())) : Optional.of(0);
         }
       }
       return Optional.empty();
+    }
+
+    /** A further place goes by its letter. */
+    private static Optional<Integer> lettered(ColumnUse.Kind kind, String text) {
+      String letter = text.strip().toUpperCase(java.util.Locale.ROOT);
+      return kind == ColumnUse.Kind.PLACE && letter.matches("[A-Z]")
+          ? Optional.of(PanelOutline.FURTHER + 1 + letter.charAt(0) - 'A')
+          : Optional.empty();
     }
 
     /** '2.4' under 'Film (mil)' is '2.4 mil'. */

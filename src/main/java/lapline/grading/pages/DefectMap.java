@@ -56,7 +56,7 @@ public record DefectMap(EntryDrawing plan, List<Placed> marks) {
     String fromEdges = words.say("grading.defect.where", words.spot(d.x()), words.spot(d.y()));
     return panel.places().stream()
         .min(Comparator.comparingDouble(p -> Math.hypot(p.x() - d.x(), p.y() - d.y())))
-        .map(p -> words.say("grading.defect.near", fromEdges, p.number()))
+        .map(p -> words.say("grading.defect.near", fromEdges, PanelOutline.nameOf(p.number())))
         .orElse(fromEdges);
   }
 

@@ -1,11 +1,14 @@
 package lapline.practice.fit;
 
+import java.util.Collection;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import lapline.practice.PanelEntry;
+import lapline.practice.PanelOutline;
 import lapline.practice.Reading;
 import lapline.trade.measure.Estimate;
+import lapline.trade.measure.Summary;
 
 /** How much film was put on at each place, from the readings before and after. */
 public final class BuildByPlace {
@@ -18,7 +21,9 @@ public final class BuildByPlace {
   /**
    * Dry film by place in metres: after less before. Where nothing at all was read before, the panel
    * is taken as bare and the reading after is the build; where some was, a place without its
-   * reading before is left out. Readings count as independent. Empty where there is no dry film.
+   * reading before is left out, but for a further place, of which nobody thought then: there the
+   * film before is taken as elsewhere on the panel, with the scatter it has from place to place.
+   * Readings count as independent. Empty where there is no dry film.
    */
   public static Map<Integer, Estimate> dryByPlace(PanelEntry entry) {
     Map<Integer, Reading> before = entry.byPlace(BEFORE, 0);
@@ -30,7 +35,9 @@ public final class BuildByPlace {
               if (before.isEmpty()) {
                 build.put(place, Estimate.of(after.value(), after.standardUncertainty()));
               } else if (before.containsKey(place)) {
-                build.put(place, difference(after, before.get(place)));
+                build.put(place, difference(after, before.get(place).estimate()));
+              } else if (PanelOutline.isFurther(place) && before.size() > 1) {
+                build.put(place, difference(after, elsewhere(before.values())));
               }
             });
     return build;
@@ -56,7 +63,15 @@ public final class BuildByPlace {
     return mean;
   }
 
-  private static Estimate difference(Reading after, Reading before) {
+  /** What one more reading would come to: their mean, and the spread of one about that mean. */
+  private static Estimate elsewhere(Collection<Reading> before) {
+    Summary s = Summary.of(before.stream().mapToDouble(Reading::value).toArray());
+    double read = before.stream().mapToDouble(Reading::standardUncertainty).average().orElseThrow();
+    double spread = Math.max(s.standardDeviation(), read);
+    return Estimate.of(s.mean(), spread * Math.sqrt(1 + 1.0 / s.count()));
+  }
+
+  private static Estimate difference(Reading after, Estimate before) {
     return Estimate.of(
         after.value() - before.value(),
         Math.hypot(after.standardUncertainty(), before.standardUncertainty()));

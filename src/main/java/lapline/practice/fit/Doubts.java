@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import lapline.practice.PanelOutline;
 import lapline.practice.PanelScore.Finding;
 import lapline.practice.PanelScore.NextPlace;
 import lapline.practice.Phrase;
@@ -125,7 +126,7 @@ final class Doubts {
   private Phrase stray(int i) {
     return message(
         "cause.stray.evidence",
-        word(String.valueOf(film.place[i])),
+        word(PanelOutline.nameOf(film.place[i])),
         quantity(film.film[i], Dimension.FILM),
         quantity(reading.film().at(film.x[i], film.y[i]), Dimension.FILM));
   }

@@ -21,7 +21,12 @@ public record EntryDrawing(
 
   public record Part(String kind, String label, String corners) {}
 
-  public record Spot(int number, double x, double y, String name) {}
+  public record Spot(int number, double x, double y, String name) {
+    /** What stands in the drawing. */
+    public String label() {
+      return PanelOutline.nameOf(number);
+    }
+  }
 
   public static EntryDrawing of(PanelOutline panel) {
     double height = panel.height();

@@ -3,6 +3,7 @@ package lapline.practice.pages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lapline.pages.Messages;
 import lapline.practice.Cell;
@@ -66,7 +67,20 @@ final class EntryFormWriter {
       blocks.addAll(blocks(section.id() + "-" + blocks.size(), run));
     }
     blocks.removeIf(b -> b.rows().isEmpty());
-    return new EntryForm.Section(section.id(), section.title(), section.note(), parts(blocks));
+    return new EntryForm.Section(section.id(), section.title(), note(section), parts(blocks));
+  }
+
+  /** Where the further places lie is said where they are asked for. */
+  private String note(PracticeTask.Section section) {
+    boolean further =
+        section.fields().stream().anyMatch(f -> !PanelCells.further(task, f).isEmpty());
+    PhraseWriter writer = new PhraseWriter(words, units);
+    String spots =
+        task.panel().furtherPlaces().stream()
+            .map(p -> NextPlaceWords.said(p, writer))
+            .collect(Collectors.joining("; "));
+    String note = section.note() == null ? "" : section.note() + " ";
+    return further ? note + words.say("entry.further", spots) : section.note();
   }
 
   /** What is read at places stands beside the drawing, what is not does not. */
@@ -152,7 +166,9 @@ final class EntryFormWriter {
 
   private EntryForm.Block places(String id, List<Asked> run) {
     List<EntryForm.Row> rows =
-        PanelCells.places(task, run.get(0).field()).stream()
+        Stream.concat(
+                PanelCells.places(task, run.get(0).field()).stream(),
+                run.stream().flatMap(a -> PanelCells.further(task, a.field()).stream()).distinct())
             .map(
                 n ->
                     row(
@@ -270,7 +286,7 @@ final class EntryFormWriter {
   }
 
   private String place(int number) {
-    return words.say("entry.at-place", number);
+    return words.say("entry.at-place", PanelOutline.nameOf(number));
   }
 
   private String placeName(int number) {
@@ -279,6 +295,6 @@ final class EntryFormWriter {
         .map(PanelOutline.Place::name)
         .filter(n -> n != null && !n.isBlank())
         .map(n -> number + " " + n)
-        .orElse(String.valueOf(number));
+        .orElse(PanelOutline.nameOf(number));
   }
 }

@@ -13,6 +13,7 @@ import lapline.pages.drawing.Shape.Words;
 import lapline.pages.drawing.Tone;
 import lapline.pages.drawing.TypeFace;
 import lapline.practice.FilmField;
+import lapline.practice.FurtherPlaces;
 import lapline.practice.PanelOutline;
 import lapline.practice.PanelScore;
 import lapline.trade.measure.Dimension;
@@ -34,7 +35,7 @@ final class PanelMap {
   private final FilmBands bands;
   private final double thinnest;
   private final double thickest;
-  private List<PanelOutline.Point> asked = List.of();
+  private List<PanelOutline.Place> asked = List.of();
 
   PanelMap(PanelOutline panel, FilmField film, PhraseWriter words) {
     this.film = film;
@@ -46,9 +47,9 @@ final class PanelMap {
     this.thickest = Math.max(most(), film.target().hasMost() ? film.target().most() : most());
   }
 
-  /** The same map with the spots marked, A first, where a further reading would tell most. */
+  /** The same map with the spots marked where a further reading would tell most. */
   PanelMap asking(List<PanelScore.NextPlace> spots) {
-    asked = spots.stream().map(s -> new PanelOutline.Point(s.x(), s.y())).toList();
+    asked = FurtherPlaces.of(scale.panel(), spots);
     return this;
   }
 
@@ -126,10 +127,10 @@ final class PanelMap {
 
   private List<Shape> asked() {
     List<Shape> shapes = new ArrayList<>();
-    for (int i = 0; i < asked.size(); i++) {
-      double x = scale.x(asked.get(i).x());
-      double y = scale.y(asked.get(i).y());
-      String letter = String.valueOf((char) ('A' + i));
+    for (PanelOutline.Place place : asked) {
+      double x = scale.x(place.x());
+      double y = scale.y(place.y());
+      String letter = PanelOutline.nameOf(place.number());
       shapes.add(Shape.Surface.box(x - 2.2, y - 2.2, 4.4, 4.4, Fill.flat(Tone.SHEET), Pen.FIRM));
       shapes.add(Words.of(x, y + SIZE * 0.36, SIZE, Align.MIDDLE, letter).strong());
     }

@@ -105,7 +105,9 @@ final class PanelPlan {
   private List<Shape> numbered(PanelOutline.Place place, boolean filled) {
     double x = scale.x(place.x());
     double y = scale.y(place.y());
-    Words number = Words.of(x, y + size * 0.35, size, Align.MIDDLE, "" + place.number()).strong();
+    Words number =
+        Words.of(x, y + size * 0.35, size, Align.MIDDLE, PanelOutline.nameOf(place.number()))
+            .strong();
     return filled
         ? List.of(
             new Shape.Circle(x, y, size * 1.1, Fill.flat(Tone.WARM), Pen.FIRM),

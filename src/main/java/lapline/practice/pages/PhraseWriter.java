@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import lapline.pages.Messages;
 import lapline.practice.Cell;
+import lapline.practice.PanelOutline;
 import lapline.practice.Phrase;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.Estimate;
@@ -128,7 +129,9 @@ public final class PhraseWriter {
     List<String> parts = new ArrayList<>();
     addWhere(parts, "drawing.where.coat", cell.coat());
     addWhere(parts, "drawing.where.pass", cell.pass());
-    addWhere(parts, "drawing.where.place", cell.place());
+    if (cell.place() > 0) {
+      parts.add(say("drawing.where.place", PanelOutline.nameOf(cell.place())));
+    }
     addWhere(parts, "drawing.where.step", cell.step());
     return String.join(", ", parts);
   }

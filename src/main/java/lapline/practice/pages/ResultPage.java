@@ -4,7 +4,6 @@ import jakarta.enterprise.context.RequestScoped;
 import jakarta.faces.annotation.ManagedProperty;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
@@ -26,7 +25,7 @@ import lapline.practice.PanelScore;
 import lapline.practice.PracticeTask;
 import lapline.practice.PracticeTasks;
 import lapline.practice.StartAttempt;
-import lapline.trade.measure.Dimension;
+import lapline.practice.fit.BuildByPlace;
 import lapline.trade.measure.Verdict;
 
 /** A judged panel: was it good, why, and what to change. */
@@ -129,9 +128,13 @@ public class ResultPage {
         + (open ? "" : "-plain");
   }
 
-  /** Whether the first thing is a criterion that came out too near its limit to call. */
-  public boolean isNearLimit() {
-    return isDoubtFirst() && score().results().stream().anyMatch(getFirst()::isAbout);
+  /**
+   * Whether what was found goes before what to do about it: that a criterion came out too near its
+   * limit to call, or that no pattern fits.
+   */
+  public boolean isCauseFirst() {
+    return isDoubtFirst()
+        && (getFirst().fitsNoPattern() || score().results().stream().anyMatch(getFirst()::isAbout));
   }
 
   /** What speaks for the first cause, but for how well the numbers fit it. */
@@ -161,29 +164,14 @@ public class ResultPage {
     return score().findings().stream().skip(1).toList();
   }
 
-  /** Where further readings would tell the likeliest cause from its rivals, A first. */
+  /** Where further readings would tell the likeliest cause from its rivals, with their names. */
   public List<String> getNextPlaces() {
-    PhraseWriter words = say.writer();
-    List<String> spots = new ArrayList<>();
-    for (PanelScore.NextPlace spot : getFirst().nextPlaces()) {
-      String name = String.valueOf((char) ('A' + spots.size()));
-      spots.add(spot(words, name, spot));
-    }
-    return spots;
+    return NextPlaceWords.of(getTask().panel(), getFirst().nextPlaces(), say.writer());
   }
 
-  private static String spot(PhraseWriter words, String name, PanelScore.NextPlace spot) {
-    String left = words.spot(spot.x());
-    String below = words.spot(spot.y());
-    return spot.ifSo() == null || spot.ifNot() == null
-        ? words.say("practice-result.spot", name, left, below)
-        : words.say(
-            "practice-result.spot.foretold",
-            name,
-            left,
-            below,
-            words.quantity(spot.ifSo(), Dimension.FILM),
-            words.quantity(spot.ifNot(), Dimension.FILM));
+  /** What reading the panel again has changed; empty where it was read once. */
+  public List<String> getAgain() {
+    return AgainWords.of(getAttempt().again(), score(), say.writer());
   }
 
   /** What was missed first, then what is in doubt, then the rest. */
@@ -261,7 +249,16 @@ public class ResultPage {
   public boolean isWorthMeasuringAgain() {
     return isMine()
         && getAttempt().state() == Attempt.State.SCORED
-        && (isDoubtFirst() || score().results().stream().anyMatch(ResultPage::isOpen));
+        && (isDoubtFirst()
+            || isMoreKeyable()
+            || score().results().stream().anyMatch(ResultPage::isOpen));
+  }
+
+  /** Whether the places that are advised get fields of their own when the panel is opened again. */
+  public boolean isMoreKeyable() {
+    return getFirst() != null
+        && !getFirst().nextPlaces().isEmpty()
+        && getTask().field(BuildByPlace.AFTER).isPresent();
   }
 
   private static boolean isOpen(PanelScore.Result r) {

@@ -53,7 +53,7 @@ final class FilmQuantities {
 
   /** Share of the panel's area whose film lies inside the target of the build. */
   static Optional<Measured> filmShare(MeasuredPanel panel) {
-    Map<Integer, Estimate> build = panel.build();
+    Map<Integer, Estimate> build = panel.everywhere();
     double[] shares =
         build.size() < LEAST_PLACES
             ? new double[0]

@@ -2,8 +2,10 @@ package lapline.practice.quantity;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import lapline.practice.Criterion;
 import lapline.practice.PanelEntry;
+import lapline.practice.PanelOutline;
 import lapline.practice.PracticeTask;
 import lapline.practice.fit.BuildByPlace;
 import lapline.practice.fit.FilmFieldEstimate;
@@ -22,6 +24,7 @@ public final class MeasuredPanel {
   private final PracticeTask task;
   private final PanelEntry entry;
   private Map<Integer, Estimate> build;
+  private Map<Integer, Estimate> everywhere;
   private Optional<FilmFieldEstimate> film;
 
   public MeasuredPanel(PracticeTask task, PanelEntry entry) {
@@ -37,12 +40,25 @@ public final class MeasuredPanel {
     return entry;
   }
 
-  /** Dry film laid on at each place; see {@link BuildByPlace#dryByPlace}. */
+  /**
+   * Dry film laid on at each place that the task asks for; see {@link BuildByPlace#dryByPlace}.
+   * Where further readings are taken where they tell most, they are no fair sample, so means and
+   * counts go without them.
+   */
   Map<Integer, Estimate> build() {
     if (build == null) {
-      build = BuildByPlace.dryByPlace(entry);
+      build = new TreeMap<>(everywhere());
+      build.keySet().removeIf(PanelOutline::isFurther);
     }
     return build;
+  }
+
+  /** The same with the further places, for what is drawn through them all. */
+  Map<Integer, Estimate> everywhere() {
+    if (everywhere == null) {
+      everywhere = BuildByPlace.dryByPlace(entry);
+    }
+    return everywhere;
   }
 
   /** What the task asks of that film. */
@@ -58,8 +74,8 @@ public final class MeasuredPanel {
     if (film == null) {
       film =
           buildTarget()
-              .filter(t -> build().size() >= LEAST_PLACES)
-              .map(t -> FilmFieldEstimate.of(task.panel(), build(), t));
+              .filter(t -> everywhere().size() >= LEAST_PLACES)
+              .map(t -> FilmFieldEstimate.of(task.panel(), everywhere(), t));
     }
     return film;
   }

@@ -8,6 +8,8 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.UUID;
+import lapline.content.Json;
+import lapline.practice.Again;
 import lapline.practice.Attempt;
 import lapline.trade.measure.UnitSystem;
 
@@ -69,6 +71,9 @@ class AttemptEntity {
   @Column(name = "submit_key")
   String submitKey;
 
+  /** As JSON; null where its readings were never opened again. */
+  String again;
+
   static AttemptEntity of(Attempt draft) {
     AttemptEntity row = new AttemptEntity();
     row.id = draft.id();
@@ -127,6 +132,7 @@ class AttemptEntity {
         state,
         revision,
         startedAt,
-        scoredAt == null ? null : new Attempt.Outcome(scoredAt, practiceScore, accepted));
+        scoredAt == null ? null : new Attempt.Outcome(scoredAt, practiceScore, accepted),
+        again == null ? null : Json.read(again, Again.class));
   }
 }

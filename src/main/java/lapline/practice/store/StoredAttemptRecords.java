@@ -20,6 +20,7 @@ import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import lapline.content.Json;
+import lapline.practice.Again;
 import lapline.practice.Attempt;
 import lapline.practice.AttemptQuery;
 import lapline.practice.AttemptRecords;
@@ -202,11 +203,13 @@ public class StoredAttemptRecords implements AttemptRecords {
   }
 
   @Override
-  public void reopen(UUID attempt) {
+  public void reopen(UUID attempt, Again again) {
     for (String delete : JUDGEMENT_ROWS) {
       rows.createQuery(delete).setParameter("attempt", attempt).executeUpdate();
     }
-    rows.find(AttemptEntity.class, attempt).becomeDraft();
+    AttemptEntity row = rows.find(AttemptEntity.class, attempt);
+    row.becomeDraft();
+    row.again = Json.write(again);
   }
 
   @Override

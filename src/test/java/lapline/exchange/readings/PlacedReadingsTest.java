@@ -61,6 +61,21 @@ class PlacedReadingsTest {
   }
 
   @Test
+  void a_further_place_goes_by_its_letter_or_number_where_the_panel_has_it() {
+    PracticeTask more = task.withFurther(List.of(new PanelOutline.Place(101, 0.1, 0.1, "")));
+    List<List<String>> rows = List.of(List.of("A", "52"), List.of("B", "53"), List.of("2", "60"));
+    PlacedReadings placed =
+        PlacedReadings.of(
+            more,
+            measurands,
+            new ReadingsTable("UTF-8", List.of("place", "film after"), rows),
+            choices.guess(List.of("place", "film after")));
+    assertThat(placed.typed())
+        .containsOnly(Map.entry("film-after.at101", "52"), Map.entry("film-after.at2", "60"));
+    assertThat(placed.astray()).containsExactly(new PlacedReadings.At(1, 1));
+  }
+
+  @Test
   void without_numbers_values_go_down_the_record_in_order() {
     assertThat(place(List.of("film after"), List.of(List.of("61"), List.of("62"))).typed())
         .containsExactly(Map.entry("film-after.at1", "61"), Map.entry("film-after.at2", "62"));

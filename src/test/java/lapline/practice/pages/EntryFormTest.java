@@ -15,6 +15,7 @@ import lapline.practice.Cell;
 import lapline.practice.Measurand;
 import lapline.practice.Measurands;
 import lapline.practice.PanelCells;
+import lapline.practice.PanelOutline;
 import lapline.practice.PracticeTask;
 import lapline.practice.WrittenPanel;
 import lapline.trade.measure.UnitSystem;
@@ -77,6 +78,23 @@ class EntryFormTest {
     assertThat(cleaning.parts()).extracting(EntryForm.Part::drawn).containsExactly(true, false);
   }
 
+  /** Beside the sheet's own places, in the same table, and not asked for before painting. */
+  @Test
+  void further_places_have_fields_by_their_letters_and_the_section_says_where_they_are() {
+    PracticeTask clear = WrittenPanel.COURSE.find("clear/two-coats").orElseThrow();
+    PracticeTask more = clear.withFurther(List.of(new PanelOutline.Place(101, 0.12, 0.08, "")));
+    EntryForm form = form(more);
+    EntryForm.Field a = form.field("film-after.at101");
+    assertThat(a.label()).startsWith("Film after").contains("place A");
+    assertThat(form.field("film-before.at101")).isNull();
+    EntryForm.Section film =
+        form.sections().stream().filter(s -> s.id().equals("dry-film")).findFirst().orElseThrow();
+    assertThat(film.note().replace('\u00a0', ' ')).contains("A: 120 mm from the left edge, 80 mm");
+    assertThat(film.parts()).as("one table").hasSize(1);
+    assertThat(film.parts().get(0).blocks()).hasSize(1);
+    assertThat(form(clear).field("film-after.at101")).isNull();
+  }
+
   private static List<EntryForm.Block> blocks(EntryForm form) {
     return form.sections().stream()
         .flatMap(s -> s.parts().stream())
@@ -85,8 +103,12 @@ class EntryFormTest {
   }
 
   private static EntryForm course(String id) {
+    return form(WrittenPanel.COURSE.find(id).orElseThrow());
+  }
+
+  private static EntryForm form(PracticeTask task) {
     return new EntryFormWriter(
-            WrittenPanel.COURSE.find(id).orElseThrow(),
+            task,
             WrittenPanel.COURSE.measurands(),
             UnitSystem.METRIC,
             new EntryValues(List.of(), Map.of()),
