@@ -1,16 +1,16 @@
 package lapline.demo;
 
 import java.time.Clock;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.time.temporal.TemporalAmount;
 
-/** The clock of the invented past: it stands where the story is. */
-final class ScenarioClock extends Clock {
+/** The clock of an invented story: it stands where the story is. */
+public final class ScenarioClock extends Clock {
   private Instant now;
 
-  ScenarioClock(Instant start) {
+  public ScenarioClock(Instant start) {
     this.now = start;
   }
 
@@ -18,8 +18,11 @@ final class ScenarioClock extends Clock {
     now = to;
   }
 
-  void pass(Duration time) {
-    now = now.plus(time);
+  /**
+   * @param time a duration, or a period by the calendar of UTC
+   */
+  public void pass(TemporalAmount time) {
+    now = now.atOffset(ZoneOffset.UTC).plus(time).toInstant();
   }
 
   @Override

@@ -85,7 +85,7 @@ final class Addresses {
     query.putAll(things);
     String text =
         query.entrySet().stream()
-            .map(e -> e.getKey() + "=" + Caller.encoded(e.getValue()))
+            .map(e -> e.getKey() + "=" + Visitor.encoded(e.getValue()))
             .collect(Collectors.joining("&"));
     return way.path() + (text.isEmpty() ? "" : "?" + text);
   }

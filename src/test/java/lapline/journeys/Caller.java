@@ -3,21 +3,15 @@ package lapline.journeys;
 import java.io.IOException;
 import java.net.CookieManager;
 import java.net.URI;
-import java.net.URLEncoder;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /** Somebody who asks for addresses without a browser, with the cookies of one. */
 public final class Caller {
   static final String URL = System.getProperty("lapline.url", "http://localhost:9080");
-  private static final Pattern VIEW =
-      Pattern.compile("name=\"jakarta.faces.ViewState\"[^>]*value=\"([^\"]*)\"");
 
   private final CookieManager cookies = new CookieManager();
   private final HttpClient http = Web.builder().cookieHandler(cookies).build();
@@ -39,23 +33,9 @@ public final class Caller {
   }
 
   Answer signIn(String name, String password) {
-    Matcher view = VIEW.matcher(get("/sign-in").text());
-    if (!view.find()) {
-      throw new IllegalStateException("the sign-in page has no form");
-    }
+    Visitor.Form form = Visitor.forms(get("/sign-in").text()).iterator().next();
     return form(
-        "/sign-in",
-        Map.of(
-            "sign-in",
-            "sign-in",
-            "sign-in:name",
-            name,
-            "sign-in:password",
-            password,
-            "sign-in:go",
-            "go",
-            "jakarta.faces.ViewState",
-            view.group(1)));
+        form.action(), form.with("sign-in:name", name).with("sign-in:password", password).fields());
   }
 
   public Answer get(String path) {
@@ -63,14 +43,10 @@ public final class Caller {
   }
 
   Answer form(String path, Map<String, String> fields) {
-    String body =
-        fields.entrySet().stream()
-            .map(e -> encoded(e.getKey()) + "=" + encoded(e.getValue()))
-            .collect(Collectors.joining("&"));
     return send(
         request(path)
             .header("Content-Type", "application/x-www-form-urlencoded")
-            .POST(HttpRequest.BodyPublishers.ofString(body)));
+            .POST(HttpRequest.BodyPublishers.ofString(Visitor.encoded(fields))));
   }
 
   static HttpRequest.Builder request(String path) {
@@ -95,9 +71,5 @@ public final class Caller {
         .map(java.net.HttpCookie::getValue)
         .findFirst()
         .orElse("");
-  }
-
-  static String encoded(String text) {
-    return URLEncoder.encode(text, StandardCharsets.UTF_8);
   }
 }

@@ -94,7 +94,7 @@ final class Visitor {
     return HttpRequest.newBuilder(URI.create(SITE + address));
   }
 
-  private static String encoded(Map<String, String> fields) {
+  static String encoded(Map<String, String> fields) {
     return fields.entrySet().stream()
         .map(f -> encoded(f.getKey()) + "=" + encoded(f.getValue()))
         .collect(Collectors.joining("&"));

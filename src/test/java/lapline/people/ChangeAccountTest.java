@@ -8,13 +8,13 @@ import java.time.ZoneOffset;
 import java.util.Random;
 import java.util.Set;
 import java.util.UUID;
-import lapline.TurnedClock;
+import lapline.demo.ScenarioClock;
 import lapline.trade.measure.UnitSystem;
 import org.junit.jupiter.api.Test;
 
 /** A token is one person's, is made once under its name, and opens nothing once it is revoked. */
 class ChangeAccountTest {
-  private final TurnedClock clock = new TurnedClock(Instant.parse("2031-03-04T14:05:00Z"));
+  private final ScenarioClock clock = new ScenarioClock(Instant.parse("2031-03-04T14:05:00Z"));
   private final RememberedPeople people = new RememberedPeople();
   private final ChangeAccount account = new ChangeAccount(people, null, clock, new Random(7));
   private final Person owner = person(true);

@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.time.Instant;
-import lapline.TurnedClock;
+import lapline.demo.ScenarioClock;
 import org.junit.jupiter.api.Test;
 
 /** Who guesses passwords has to wait; who mistypes a few has not. */
 class SignInThrottleTest {
-  private final TurnedClock clock = new TurnedClock(Instant.parse("2031-03-04T14:05:00Z"));
+  private final ScenarioClock clock = new ScenarioClock(Instant.parse("2031-03-04T14:05:00Z"));
   private final SignInThrottle throttle = new SignInThrottle(clock);
 
   @Test
@@ -25,9 +25,9 @@ class SignInThrottleTest {
   @Test
   void after_a_quarter_of_an_hour_from_the_first_try_the_name_is_open_again() {
     wrong(SignInThrottle.TRIES_PER_NAME, "ansel", "10.0.0.1");
-    clock.turn(SignInThrottle.WINDOW);
+    clock.pass(SignInThrottle.WINDOW);
     assertThat(throttle.open("ansel", "10.0.0.1")).isFalse();
-    clock.turn(Duration.ofMillis(1));
+    clock.pass(Duration.ofMillis(1));
     assertThat(throttle.open("ansel", "10.0.0.1")).isTrue();
   }
 

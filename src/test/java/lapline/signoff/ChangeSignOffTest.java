@@ -101,7 +101,7 @@ class ChangeSignOffTest {
 
   @Test
   void after_a_withdrawal_no_earlier_panel_counts_and_new_ones_do() {
-    shop.clock.turn(Duration.ofDays(3));
+    shop.clock.pass(Duration.ofDays(3));
     shop.change(shop.examiner, Kind.WITHDRAWN);
     assertThat(shop.evidence().counting()).isZero();
     assertThat(shop.grant(shop.examiner)).containsExactly("signoff.refused.incomplete");
@@ -116,23 +116,23 @@ class ChangeSignOffTest {
   @Test
   void a_withdrawal_shows_on_the_boards_at_once() {
     assertThat(shop.standing().panelsCounting()).isEqualTo(3);
-    shop.clock.turn(Duration.ofDays(3));
+    shop.clock.pass(Duration.ofDays(3));
     shop.change(shop.examiner, Kind.WITHDRAWN);
     assertThat(shop.standing().panelsCounting()).isZero();
   }
 
   @Test
   void a_withdrawal_of_long_ago_makes_no_old_panel_count_again() {
-    shop.clock.turn(Duration.ofDays(3));
+    shop.clock.pass(Duration.ofDays(3));
     shop.change(shop.examiner, Kind.WITHDRAWN);
     shop.threePanels(shop.learner, shop.instructor);
-    shop.clock.turn(Period.ofMonths(7));
+    shop.clock.pass(Period.ofMonths(7));
     assertThat(shop.evidence().counting()).isZero();
   }
 
   @Test
   void a_step_says_who_took_it_when_and_why() {
-    shop.clock.turn(Duration.ofDays(3));
+    shop.clock.pass(Duration.ofDays(3));
     because("  Too thin on two doors. ");
     Step step = shop.steps().get(1);
     assertThat(step.reason()).isEqualTo("Too thin on two doors.");

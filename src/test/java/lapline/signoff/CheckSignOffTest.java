@@ -58,7 +58,7 @@ class CheckSignOffTest {
     signedOff();
     assertThat(answer().name()).isEqualTo(shop.learner.name());
     assertThat(answer().formerName()).as("nothing was corrected").isEmpty();
-    shop.clock.turn(Duration.ofDays(3));
+    shop.clock.pass(Duration.ofDays(3));
     corrected("Somebody Misspelt", shop.learner.name());
     assertThat(answer().formerName()).isEqualTo("Somebody Misspelt");
   }
@@ -66,14 +66,14 @@ class CheckSignOffTest {
   @Test
   void a_name_that_was_corrected_before_the_paper_was_printed_is_nobodys_business() {
     corrected("Somebody Misspelt", shop.learner.name());
-    shop.clock.turn(Duration.ofDays(3));
+    shop.clock.pass(Duration.ofDays(3));
     signedOff();
     assertThat(answer().formerName()).isEmpty();
   }
 
   @Test
   void a_code_says_what_may_be_done_where_and_until_when_by_the_workshops_own_days() {
-    shop.clock.turn(Duration.between(shop.clock.instant(), Instant.parse("2031-07-01T23:20:00Z")));
+    shop.clock.pass(Duration.between(shop.clock.instant(), Instant.parse("2031-07-01T23:20:00Z")));
     signedOff();
     assertThat(answer().standing()).isEqualTo(SignOff.Standing.GOOD);
     assertThat(answer().name()).isEqualTo(shop.learner.name());
@@ -88,7 +88,7 @@ class CheckSignOffTest {
   @Test
   void a_code_says_since_when_it_is_stopped() {
     signedOff();
-    shop.clock.turn(Duration.ofDays(5));
+    shop.clock.pass(Duration.ofDays(5));
     shop.change(shop.owner, Step.Kind.SUSPENDED);
     assertThat(answer().standing()).isEqualTo(SignOff.Standing.SUSPENDED);
     assertThat(answer().granted()).isEqualTo("2031-03-04");
@@ -100,9 +100,9 @@ class CheckSignOffTest {
   void what_became_of_a_later_sign_off_is_not_told_of_an_earlier_one() {
     signedOff();
     String before = shop.signOff().code();
-    shop.clock.turn(Duration.ofDays(5));
+    shop.clock.pass(Duration.ofDays(5));
     shop.change(shop.examiner, Step.Kind.WITHDRAWN);
-    shop.clock.turn(Duration.ofDays(5));
+    shop.clock.pass(Duration.ofDays(5));
     shop.threePanels(shop.learner, shop.instructor);
     assertThat(shop.grant(shop.examiner)).isEmpty();
     assertThat(answer(before).orElseThrow().changed()).isEqualTo("2031-03-09");

@@ -90,7 +90,7 @@ class DecideSkillTest {
     assertThat(shop.learnerWaits()).isTrue();
     assertThat(shop.notYet(shop.examiner)).isEmpty();
     assertThat(shop.learnerWaits()).isFalse();
-    shop.clock.turn(Duration.ofDays(1));
+    shop.clock.pass(Duration.ofDays(1));
     assertThat(shop.evidence().isComplete()).as("looked at again").isTrue();
     assertThat(shop.learnerWaits()).as("old evidence only looked at").isFalse();
     shop.panel(shop.learner, State.SCORED);
@@ -101,7 +101,7 @@ class DecideSkillTest {
   @Test
   void who_waits_keeps_their_place_when_they_go_on_working() {
     var since = shop.signOffs.ready(shop.workshop, 0, 1).get(0).readySince();
-    shop.clock.turn(Duration.ofDays(2));
+    shop.clock.pass(Duration.ofDays(2));
     shop.threePanels(shop.learner, shop.instructor);
     assertThat(shop.signOffs.ready(shop.workshop, 0, 1).get(0).readySince()).isEqualTo(since);
   }

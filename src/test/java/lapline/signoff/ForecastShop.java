@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import lapline.RowsInMemory;
-import lapline.TurnedClock;
+import lapline.demo.ScenarioClock;
 import lapline.exams.store.StoredPaperRecords;
 import lapline.lessons.Curriculum;
 import lapline.lessons.store.StoredLessonRecords;
@@ -34,7 +34,7 @@ final class ForecastShop implements AutoCloseable {
           + " 'p' || x, 'METRIC', true, timestamp with time zone '2030-01-01 00:00:00Z'"
           + " from system_range(1, 3)";
 
-  final TurnedClock clock = new TurnedClock(Instant.parse("2031-03-04T14:05:00Z"));
+  final ScenarioClock clock = new ScenarioClock(Instant.parse("2031-03-04T14:05:00Z"));
   final StoredForecastRecords records;
   private final RowsInMemory rows;
   private final SeeForecasts see;
@@ -61,7 +61,7 @@ final class ForecastShop implements AutoCloseable {
     UUID last = null;
     for (String panel : String.join("", done).split("")) {
       last = new UUID(3, ++panels);
-      clock.turn(Duration.ofDays(1));
+      clock.pass(Duration.ofDays(1));
       rows.put(
           ("insert into attempt (id, workshop_id, person_id, task_id, task_version, unit_id, skill_id,"
                   + " sheet_code, state, changed_what, revision, started_at, scored_at,"

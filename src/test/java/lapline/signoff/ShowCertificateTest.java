@@ -46,7 +46,7 @@ class ShowCertificateTest {
 
   @Test
   void it_names_who_may_where_who_said_so_and_when_it_was_put_together() {
-    shop.clock.turn(Duration.ofDays(2));
+    shop.clock.pass(Duration.ofDays(2));
     ShowCertificate.Certified shown = seenBy(shop.learner);
     assertThat(shown.person()).isEqualTo("Learner Invented");
     assertThat(shown.examiner()).isEqualTo("Examiner Invented");
@@ -71,7 +71,7 @@ class ShowCertificateTest {
     assertThatThrownBy(() -> seenBy(shop.learner)).isInstanceOf(NotAllowedException.class);
     shop.change(shop.examiner, Kind.RESUMED);
     assertThat(seenBy(shop.learner)).isNotNull();
-    shop.clock.turn(Period.ofYears(1).plusDays(2));
+    shop.clock.pass(Period.ofYears(1).plusDays(2));
     assertThatThrownBy(() -> seenBy(shop.learner)).isInstanceOf(NotAllowedException.class);
   }
 
@@ -88,7 +88,7 @@ class ShowCertificateTest {
   @Test
   void after_a_renewal_each_rests_on_its_own() {
     SignOff first = shop.signOff();
-    shop.clock.turn(Duration.ofDays(320));
+    shop.clock.pass(Duration.ofDays(320));
     shop.threePanels(shop.learner, shop.instructor);
     assertThat(shop.grant(shop.examiner)).isEmpty();
     assertThat(panels(first)).isNotEqualTo(panels(shop.signOff()));

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.UUID;
-import lapline.TurnedClock;
+import lapline.demo.ScenarioClock;
 import lapline.exams.MarkedAnew;
 import lapline.exams.RememberedPapers;
 import lapline.exams.Sitting;
@@ -48,7 +48,7 @@ final class SignOffShop {
   private static final Lesson LESSON =
       new Lesson("clear", "Clear", "v1", 5, List.of(), List.of(), List.of());
 
-  final TurnedClock clock = new TurnedClock(Instant.parse("2031-03-04T14:05:00Z"));
+  final ScenarioClock clock = new ScenarioClock(Instant.parse("2031-03-04T14:05:00Z"));
   final UUID workshop = UUID.randomUUID();
   final RememberedPeople people = new RememberedPeople();
   final Person learner = person(workshop, Role.APPRENTICE);
@@ -138,7 +138,7 @@ final class SignOffShop {
 
   /** A panel with good numbers, done just now. */
   UUID panel(Person who, State state) {
-    clock.turn(Duration.ofMinutes(1));
+    clock.pass(Duration.ofMinutes(1));
     Attempt draft =
         new Attempt(
             UUID.randomUUID(),

@@ -15,10 +15,10 @@ class StandingAgesTest {
   @Test
   void nobody_waits_for_an_examiner_on_panels_that_have_grown_too_old() {
     shop.meetsTheRule(shop.learner);
-    shop.clock.turn(Period.ofMonths(6).minusDays(1));
+    shop.clock.pass(Period.ofMonths(6).minusDays(1));
     assertThat(shop.refresh()).as("nothing is too old yet").isZero();
     assertThat(shop.learnerWaits()).isTrue();
-    shop.clock.turn(Duration.ofDays(1));
+    shop.clock.pass(Duration.ofDays(1));
     assertThat(shop.refresh()).isOne();
     assertThat(shop.standing().panelsCounting()).isZero();
     assertThat(shop.learnerWaits()).isFalse();
@@ -29,12 +29,12 @@ class StandingAgesTest {
   void a_panel_that_no_longer_counts_waits_for_no_eye() {
     shop.panel(shop.learner, State.SCORED);
     Instant first = shop.clock.instant();
-    shop.clock.turn(Period.ofDays(20));
+    shop.clock.pass(Period.ofDays(20));
     shop.panel(shop.learner, State.SCORED);
     shop.advanced(shop.learner);
     assertThat(shop.standing().panelsWaiting()).isEqualTo(2);
     assertThat(shop.standing().waitingSince()).isEqualTo(first);
-    shop.clock.turn(Period.ofMonths(6).minusDays(19));
+    shop.clock.pass(Period.ofMonths(6).minusDays(19));
     shop.refresh();
     assertThat(shop.standing().panelsWaiting()).isOne();
     assertThat(shop.standing().waitingSince()).isAfter(first);
@@ -43,14 +43,14 @@ class StandingAgesTest {
   @Test
   void at_the_end_of_a_long_month_it_is_looked_at_again_the_day_after_and_not_without_end() {
     Instant longMonth = Instant.parse("2031-08-31T14:05:00Z");
-    shop.clock.turn(Duration.between(shop.clock.instant(), longMonth));
+    shop.clock.pass(Duration.between(shop.clock.instant(), longMonth));
     shop.panel(shop.learner, State.SCORED);
     shop.advanced(shop.learner);
-    shop.clock.turn(Period.ofMonths(6));
+    shop.clock.pass(Period.ofMonths(6));
     assertThat(shop.refresh()).isOne();
     assertThat(shop.standing().panelsCounting()).as("29 February less half a year").isOne();
     assertThat(shop.refresh()).isZero();
-    shop.clock.turn(Period.ofDays(2));
+    shop.clock.pass(Period.ofDays(2));
     assertThat(shop.refresh()).isOne();
     assertThat(shop.standing().panelsCounting()).isZero();
   }
@@ -59,7 +59,7 @@ class StandingAgesTest {
   @Test
   void of_a_skill_that_has_left_the_course_nothing_grows_older() {
     shop.meetsTheRule(shop.learner);
-    shop.clock.turn(Period.ofMonths(7));
+    shop.clock.pass(Period.ofMonths(7));
     assertThat(shop.refreshWithoutTheSkill()).isOne();
     assertThat(shop.standing().panelsCounting()).as("as it was").isEqualTo(3);
     assertThat(shop.standing().panelsWaiting()).isZero();
@@ -75,7 +75,7 @@ class StandingAgesTest {
     shop.meetsTheRule(shop.learner);
     assertThat(shop.standing().onTheWay()).as("ready").isFalse();
     shop.grant(shop.examiner);
-    shop.clock.turn(Period.ofYears(2));
+    shop.clock.pass(Period.ofYears(2));
     shop.refresh();
     assertThat(shop.standing().onTheWay()).as("long ago").isFalse();
   }

@@ -28,21 +28,21 @@ class StartRenewalTest {
 
   @Test
   void panels_older_than_the_rule_says_count_no_more_to_the_minute() {
-    shop.clock.turn(Period.ofMonths(6).minusDays(1));
+    shop.clock.pass(Period.ofMonths(6).minusDays(1));
     assertThat(shop.evidence().counting()).isEqualTo(3);
-    shop.clock.turn(Duration.ofDays(1).minusMinutes(2));
+    shop.clock.pass(Duration.ofDays(1).minusMinutes(2));
     assertThat(shop.evidence().counting()).as("the oldest is six months old").isEqualTo(2);
-    shop.clock.turn(Duration.ofMinutes(2));
+    shop.clock.pass(Duration.ofMinutes(2));
     assertThat(shop.evidence().counting()).isZero();
   }
 
   @Test
   void in_the_last_sixty_days_who_has_new_panels_waits_for_a_decision_again() {
-    shop.clock.turn(TO_THE_LAST_SIXTY_DAYS.minusDays(1));
+    shop.clock.pass(TO_THE_LAST_SIXTY_DAYS.minusDays(1));
     shop.threePanels(shop.learner, shop.instructor);
     assertThat(renewedBy(shop.owner).isComplete()).isTrue();
     assertThat(shop.learnerWaits()).as("too early").isFalse();
-    shop.clock.turn(Duration.ofDays(1));
+    shop.clock.pass(Duration.ofDays(1));
     assertThat(shop.learnerWaits()).as("time alone tells nobody").isFalse();
     renewedBy(shop.owner);
     assertThat(shop.learnerWaits()).isTrue();
@@ -57,7 +57,7 @@ class StartRenewalTest {
   @Test
   void an_early_renewal_runs_from_its_decision_and_the_one_before_ends_as_it_would_have() {
     SignOff before = shop.signOff();
-    shop.clock.turn(TO_THE_LAST_SIXTY_DAYS);
+    shop.clock.pass(TO_THE_LAST_SIXTY_DAYS);
     shop.threePanels(shop.learner, shop.instructor);
     Instant told = shop.decide.expiryIfGivenNow(shop.examiner, SignOffShop.CLEAR);
     assertThat(shop.grant(shop.examiner)).isEmpty();
@@ -71,13 +71,13 @@ class StartRenewalTest {
 
   @Test
   void the_panels_of_the_first_time_are_too_old_to_renew_on() {
-    shop.clock.turn(TO_THE_LAST_SIXTY_DAYS);
+    shop.clock.pass(TO_THE_LAST_SIXTY_DAYS);
     assertThat(shop.grant(shop.examiner)).containsExactly("signoff.refused.incomplete");
   }
 
   @Test
   void who_lacks_a_panel_is_put_before_nobody_and_the_one_who_asked_sees_what_is_missing() {
-    shop.clock.turn(TO_THE_LAST_SIXTY_DAYS);
+    shop.clock.pass(TO_THE_LAST_SIXTY_DAYS);
     shop.panel(shop.learner, State.SCORED);
     shop.panel(shop.learner, State.ACCEPTED);
     assertThat(renewedBy(shop.owner).counting()).isEqualTo(2);
@@ -89,7 +89,7 @@ class StartRenewalTest {
 
   @Test
   void a_sign_off_that_has_run_out_can_still_be_renewed() {
-    shop.clock.turn(Period.ofYears(1).plusDays(30));
+    shop.clock.pass(Period.ofYears(1).plusDays(30));
     shop.threePanels(shop.learner, shop.instructor);
     renewedBy(shop.owner);
     assertThat(shop.learnerWaits()).isTrue();

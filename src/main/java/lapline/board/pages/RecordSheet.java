@@ -69,7 +69,7 @@ public final class RecordSheet {
   private void mayNot() {
     if (!record.mayNot().isEmpty()) {
       heading(words.say("record.may-not"));
-      record.mayNot().forEach(l -> wrapped(words.inTheWay(l), MARGIN));
+      words.inTheWay(record).forEach(o -> wrapped(o.says(), MARGIN));
       y += GAP;
     }
   }

@@ -56,8 +56,8 @@ public class RecordWords {
     return writer.mineTitle(record);
   }
 
-  public String inTheWay(TrainingRecord.Line line) {
-    return writer.inTheWay(line);
+  public List<RecordWriter.Obstacle> inTheWay(TrainingRecord record) {
+    return writer.inTheWay(record);
   }
 
   public String signed(TrainingRecord.Line line) {

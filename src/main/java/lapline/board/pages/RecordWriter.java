@@ -1,8 +1,13 @@
 package lapline.board.pages;
 
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.toList;
+
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import lapline.board.SkillMark;
@@ -61,15 +66,40 @@ final class RecordWriter {
     return say(key + (may.isEmpty() ? ".none" : ".some"), record.person().name(), may);
   }
 
-  /** What stands in the way of an operation today. */
-  String inTheWay(Line line) {
-    String skill = line.mark().skill().title();
+  /**
+   * What stands in the way of some operations today.
+   *
+   * @param stopped whether they were signed off once
+   */
+  public record Obstacle(String says, boolean stopped) {}
+
+  /** All that stands in the way today; operations that the same thing stops are told together. */
+  List<Obstacle> inTheWay(TrainingRecord record) {
+    return record.mayNot().stream()
+        .collect(groupingBy(this::cause, LinkedHashMap::new, toList()))
+        .values()
+        .stream()
+        .map(lines -> new Obstacle(obstacle(lines), lines.get(0).granted() != null))
+        .toList();
+  }
+
+  private List<Object> cause(Line line) {
     TakenStep stopped = line.stopped();
     return stopped == null
-        ? say("record.may-not.line", skill, mark(line.mark()))
+        ? List.of(line.granted() == null, mark(line.mark()))
+        : List.of(stopped.kind(), day(stopped.at()), stopped.by(), stopped.reason());
+  }
+
+  private String obstacle(List<Line> together) {
+    Line line = together.get(0);
+    String skills =
+        together.stream().map(l -> l.mark().skill().title()).collect(Collectors.joining(", "));
+    TakenStep stopped = line.stopped();
+    return stopped == null
+        ? say("record.may-not.line", skills, mark(line.mark()))
         : say(
             "record.may-not." + stopped.kind(),
-            skill,
+            skills,
             day(stopped.at()),
             stopped.by(),
             stopped.reason());

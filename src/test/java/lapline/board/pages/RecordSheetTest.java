@@ -77,13 +77,28 @@ class RecordSheetTest {
         .isEqualTo("Ana Łukasz may do this unsupervised today: Preparing a panel, Masking");
     assertThat(words.mineTitle(record))
         .isEqualTo("You may do this unsupervised today: Preparing a panel, Masking");
-    assertThat(record.mayNot().stream().map(words::inTheWay))
+    assertThat(words.inTheWay(record).stream().map(RecordWriter.Obstacle::says))
         .containsExactly(
             "Clear: suspended since 3 Mar 2026 by Emory Vane. Reason: Fit test has run out.",
             "Coverage and step-out: not yet: 3\u00a0of\u00a08");
     PrintedSheet printed = printed(lines, Paper.A4);
     assertThat(printed.pages()).isEqualTo(1);
     assertThat(printed.text()).contains("Clear: suspended since 3 Mar 2026");
+  }
+
+  @Test
+  void operations_that_the_same_thing_stops_are_told_together() {
+    List<Skill> skills = SKILLS.all();
+    TrainingRecord record =
+        record(
+            List.of(suspended(skills.get(2)), suspended(skills.get(3)), line(skills.get(0), "")));
+    assertThat(words().inTheWay(record))
+        .extracting(RecordWriter.Obstacle::says)
+        .startsWith(
+            "Coverage and step-out, Clear: suspended since 3 Mar 2026 by Emory Vane."
+                + " Reason: Fit test has run out.")
+        .hasSize(2);
+    assertThat(words().inTheWay(record)).extracting("stopped").containsExactly(true, false);
   }
 
   @Test
