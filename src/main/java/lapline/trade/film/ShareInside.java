@@ -16,8 +16,10 @@ import org.hipparchus.analysis.solvers.BrentSolver;
  * p-value, DiCiccio and Stern, Journal of the Royal Statistical Society B 56, 1994, from memory).
  * Simulated in the tests, at 95 %: 94 to 96 % from five readings on, for true shares of 60 to 99 %;
  * up to 97 % where the film spreads wider than its range; of five readings no less than 92 % where
- * almost all lies inside. Three or four readings are taken, but say little: 91 to 97 % up to a true
- * share of 99 %.
+ * almost all lies inside. There the mean's distance from the middle of the range is at the end of
+ * what it can be (not below 0), where no such p-value is spread evenly, and one exact for any mean
+ * and spread is not known. Three or four readings are taken, but say little: 91 to 97 % up to a
+ * true share of 99 %.
  *
  * <p>Why not a count of the readings inside: a count is a whole number, so its exact interval
  * (Clopper and Pearson) has to be too wide. Of ten readings at a true share of 95 % it holds the

@@ -18,7 +18,7 @@ public record SmoothGloss(double index) {
     Valid.between("index", index, 1, 3);
   }
 
-  /** Share of light reflected, 0 to 1. */
+  /** Share of unpolarised light reflected, 0 to 1; Fresnel's formulas, exact to rounding. */
   public double reflectance(GlossAngle angle) {
     double in = angle.radians();
     double through = Math.asin(Math.sin(in) / index);

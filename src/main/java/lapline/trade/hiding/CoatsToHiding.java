@@ -66,8 +66,9 @@ public sealed interface CoatsToHiding {
      * <p>Simulated in the tests, at 95 %: 94 to 96 % where more than one coat is needed and the
      * readings are sure to 0.2 or 0.4 %; up to 97 % where they are sure to 0.8 %, for more than
      * full hiding cannot be; down to 92 % where two coats are needed and they are sure to a
-     * thousandth, since the line between two coats is then the larger error; where one coat does,
-     * at least 95 %.
+     * thousandth, since the line between two coats is then the larger error, and one that more
+     * coats would show but better readings do not; where one coat does, at least 95 %, for "all of
+     * the first coat" is the narrowest that is said and holds every lesser number.
      *
      * @param confidence 0.5 to 0.998
      */

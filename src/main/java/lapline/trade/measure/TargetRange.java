@@ -15,12 +15,12 @@ public record TargetRange(double least, double most) {
     }
   }
 
-  /** A range open above. */
+  /** A range open above; in the SI unit of the quantity. */
   public static TargetRange atLeast(double least) {
     return new TargetRange(least, Double.POSITIVE_INFINITY);
   }
 
-  /** A range open below. */
+  /** A range open below; in the SI unit of the quantity. */
   public static TargetRange atMost(double most) {
     return new TargetRange(Double.NEGATIVE_INFINITY, most);
   }

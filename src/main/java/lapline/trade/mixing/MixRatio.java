@@ -23,7 +23,7 @@ public record MixRatio(List<Double> parts) {
     parts = List.copyOf(parts);
   }
 
-  /** A ratio as it is said: {@code of(4, 1, 1)}. */
+  /** A ratio as it is said: {@code of(4, 1, 1)}; of such parts as the record takes. */
   public static MixRatio of(double... parts) {
     return new MixRatio(Arrays.stream(parts).boxed().toList());
   }

@@ -41,7 +41,13 @@ public record VocPart(
     }
   }
 
-  /** A part without water or exempt compounds. */
+  /**
+   * A part without water or exempt compounds.
+   *
+   * @param volume m³, more than 0
+   * @param density kg/m³, more than 0
+   * @param volatileShare of its mass, 0 to 1
+   */
   public static VocPart solventBorne(double volume, double density, double volatileShare) {
     return new VocPart(volume, density, volatileShare, 0, 0, 1);
   }

@@ -71,7 +71,7 @@ public record CoatField(List<Pass> passes) {
     return on(new FilmGrid(left, lower, right, upper, columns, rows)).ripple();
   }
 
-  /** The film at all places of a grid at once. */
+  /** The film at all places of a grid at once, metres. */
   public DepositField on(FilmGrid grid) {
     return DepositField.of(this, grid);
   }

@@ -19,7 +19,7 @@ public final class DepositField {
     this.film = new double[grid.columns() * grid.rows()];
   }
 
-  /** The film of a coat at the places of a grid. */
+  /** The film of a coat at the places of a grid, metres; 0 where no pass reaches. */
   public static DepositField of(CoatField coat, FilmGrid grid) {
     DepositField field = new DepositField(grid);
     coat.passes().forEach(field::add);

@@ -32,7 +32,12 @@ public record FilmGrid(
     Valid.between("rows", rows, 1, 10_000);
   }
 
-  /** A panel that begins at 0, 0; metres. */
+  /**
+   * A panel that begins at 0, 0.
+   *
+   * @param width metres, more than 0, as is the height
+   * @param columns 1 to 10,000, as are the rows
+   */
   public static FilmGrid ofPanel(double width, double height, int columns, int rows) {
     Valid.positive("width", width);
     Valid.positive("height", height);

@@ -54,6 +54,17 @@ class ColourDifferencesProperties {
     }
   }
 
+  /** Their chromas multiplied are too little to divide by. */
+  @ParameterizedTest
+  @ValueSource(doubles = {1e-45, 1e-60, 1e-79, 1e-85, 1e-160, 1e-300})
+  void colours_that_are_all_but_grey_differ_as_they_do_one_by_one(double chroma) {
+    Lab first = new Lab(50, chroma, chroma);
+    Lab second = new Lab(52, chroma, 2 * chroma);
+
+    assertThat(ColourDifferences.of(List.of(first), List.of(second))[0])
+        .isCloseTo(Ciede2000.of(first, second), within(1e-12));
+  }
+
   /** Greys, colours on an axis and of any chroma among those of any hue. */
   private static Lab colour(RandomGenerator chance) {
     double lightness = Samples.oneOf(chance, 0.0, 50.0, 120 * chance.nextDouble());

@@ -77,6 +77,8 @@ class QuantityReaderTest {
     "30 s 1 min,DURATION",
     "1:90,DURATION",
     "5 in 3 ft,LENGTH",
+    "1 ft 2 ft,LENGTH",
+    "1 min 30 min,DURATION",
     "5 x y,NUMBER",
     "12 mm,NUMBER"
   })
@@ -125,6 +127,21 @@ class QuantityReaderTest {
     assertThat(shown("2.4 mil", UnitSystem.METRIC)).isEqualTo("61\u00a0µm");
     assertThat(shown("62 um", UnitSystem.US)).isEqualTo("2.44\u00a0mil");
     assertThat(shown("-0", UnitSystem.METRIC)).isEqualTo("0\u00a0µm");
+  }
+
+  @Test
+  void nought_has_no_sign_and_the_greatest_is_still_read() {
+    assertThat(1 / si("-0", Dimension.NUMBER)).isPositive();
+    assertThat(1 / si("-0/4", Dimension.SHARE)).isPositive();
+    assertThat(si("1e15", Dimension.NUMBER)).isEqualTo(1e15);
+    assertThat(reason("1.001e15", Dimension.NUMBER)).isEqualTo(Problem.NOT_FINITE);
+  }
+
+  /** From the first full-width sign to the last, and no further. */
+  @Test
+  void full_width_signs_are_the_plain_ones() {
+    assertThat(TypedText.tidy("！～｟")).isEqualTo("!~｟");
+    assertThat(TypedText.tidy("６２　ｕｍ")).isEqualTo("62 um");
   }
 
   private static double si(String typed, Dimension dimension) {

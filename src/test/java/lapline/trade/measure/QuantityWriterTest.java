@@ -6,6 +6,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Quantities are written as a person of the trade would, in that person's units. */
 class QuantityWriterTest {
@@ -22,6 +23,16 @@ class QuantityWriterTest {
       assertThat(QuantityWriter.write(Estimate.of(si, u), dimension, system).replace('\u00a0', ' '))
           .isEqualTo(text);
     }
+  }
+
+  /** Minutes from two on, hours from two on; a nought has no sign. */
+  @ParameterizedTest
+  @CsvSource({"119.9, 119.9 s", "120, 2 min", "7199, 119 min 59 s", "7200, 2 h", "-0.0, 0 s"})
+  void a_time_is_said_as_it_is_spoken_of(double seconds, String text) {
+    assertThat(
+            QuantityWriter.write(seconds, Dimension.DURATION, UnitSystem.METRIC)
+                .replace('\u00a0', ' '))
+        .isEqualTo(text);
   }
 
   @Test

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 
+/** Units by their definitions: NIST Special Publication 811:2008, appendix B (from memory). */
 class UnitReferenceTest {
 
   @ParameterizedTest
