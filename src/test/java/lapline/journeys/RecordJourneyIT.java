@@ -3,33 +3,44 @@ package lapline.journeys;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.URI;
+import java.net.URL;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import lapline.demo.Arranged;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.jboss.arquillian.container.test.api.Deployment;
+import org.jboss.arquillian.container.test.api.RunAsClient;
+import org.jboss.arquillian.junit5.ArquillianExtension;
+import org.jboss.arquillian.test.api.ArquillianResource;
+import org.jboss.shrinkwrap.api.spec.WebArchive;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.openqa.selenium.By;
 
 /**
  * One page about one person, for an inspector: what they may do today, what stands in the way of
- * the rest, who signed when, by what proof, and what the page does not show. Nell's mask has no fit
- * test at the moment, so she may not spray.
+ * the rest, who signed when, by what proof, and what the page does not show.
  */
+@ExtendWith(ArquillianExtension.class)
+@RunAsClient
 class RecordJourneyIT extends Journey {
-  private static final String MAY =
-      "Nell Drystone may do this unsupervised today: Preparing a panel, Masking";
+  private static final String REASON = "The fit test of the mask has run out.";
+  private static final String MAY = "Ansel Corbel may do this unsupervised today: Masking";
 
   /** What an inspector asks for, on the page and on paper alike. */
   private static final String[] ASKED = {
     MAY,
-    "Harrowgate",
-    "As of",
-    "Coverage and step-out, Clear: suspended since",
-    "Fit test of the breathing mask has run out",
-    "by Xenia Holloway-Pike, rule version",
+    "Corbel Panel Works. As of",
+    "Preparing a panel: suspended since",
+    "by Emory Corbel. Reason: " + REASON,
+    "Coverage and step-out: not yet",
+    "Clear: not begun",
+    "by Emory Corbel, rule version",
     "Had been signed off",
     "accepted at the bench",
     "Check it: code",
@@ -38,18 +49,35 @@ class RecordJourneyIT extends Journey {
     "respirator fit tests"
   };
 
+  @ArquillianResource private URL desk;
+  private Arranged shop;
+
+  @Deployment(testable = false)
+  static WebArchive desk() {
+    return Arranging.desk();
+  }
+
+  /** Signed off for two operations, of which one is stopped. */
+  @BeforeEach
+  void arrange() throws Exception {
+    shop = Arranging.workshop(desk, "Corbel");
+    enter("examiner");
+    decide("masking", "grant", "Masked a car with me, stage by stage.");
+    untilText("Signed off. It stands in the record");
+    decide("preparing", "suspend", REASON);
+    untilText("The step stands in the record.");
+    signOut();
+  }
+
   @Test
   void the_owner_finds_what_the_inspector_asks_for_on_the_page_and_on_one_sheet() throws Exception {
-    signIn("owner");
-    openRecord("Nell Drystone");
+    enter("owner");
+    browser.findElement(By.linkText("Ansel Corbel")).click();
+    waiting().until(d -> d.getCurrentUrl().contains("/shop/record"));
     assertThat(title()).isEqualTo(MAY);
     assertThat(said(text())).contains(ASKED);
     assertThat(browser.findElements(By.cssSelector(".may-not .caution"))).hasSize(1);
-    for (int pixels : new int[] {390, 820, 1440}) {
-      width(pixels);
-      isAccessible();
-      picture("record-" + pixels);
-    }
+    seen("record");
     try (PDDocument paper = printed("record-print")) {
       assertThat(paper.getNumberOfPages()).isEqualTo(1);
       assertThat(said(new PDFTextStripper().getText(paper))).contains(ASKED);
@@ -58,57 +86,52 @@ class RecordJourneyIT extends Journey {
       try (PDDocument file = Loader.loadPDF(pdf("pdf-" + paper))) {
         assertThat(file.getNumberOfPages()).isEqualTo(1);
         assertThat(said(new PDFTextStripper().getText(file)))
-            .contains("Training record: Nell Drystone")
+            .contains("Training record: Ansel Corbel")
             .contains(ASKED);
       }
     }
-  }
-
-  @Test
-  void who_has_no_sign_off_may_do_nothing_and_the_record_says_how_far_they_are() {
-    signIn("owner");
-    openRecord("Ada Quillfeather");
-    assertThat(title()).isEqualTo("Ada Quillfeather may do nothing unsupervised today");
-    assertThat(text()).contains("Preparing a panel: not yet");
-    assertThat(browser.findElements(By.cssSelector(".may-not .caution"))).isEmpty();
-    isAccessible();
-    pictures("record-nothing");
+    open("/shop/skills-board");
+    browser.findElement(By.linkText("Bea Corbel")).click();
+    waiting().until(d -> d.getCurrentUrl().contains("/shop/record"));
+    assertThat(title()).isEqualTo("Bea Corbel may do nothing unsupervised today");
+    assertThat(said(text())).contains("Coverage and step-out, Clear: not begun");
+    seen("record-nothing");
   }
 
   @Test
   void the_person_sees_the_same_of_themselves_and_whom_to_ask_and_nobody_elses() throws Exception {
-    signIn("owner");
-    openRecord("Nell Drystone");
-    String address = browser.getCurrentUrl();
-    signOut();
-    signIn("apprentice14");
+    enter("apprentice");
     open("/learn/record");
-    assertThat(title()).isEqualTo(MAY.replace("Nell Drystone may", "You may"));
+    assertThat(title()).isEqualTo(MAY.replace("Ansel Corbel may", "You may"));
     assertThat(said(text()))
-        .contains(
-            "Coverage and step-out, Clear: suspended since",
-            "Fit test of the breathing mask has run out",
-            "Ask");
+        .contains("Preparing a panel: suspended since", REASON, "Ask Emory Corbel");
+    seen("my-record");
+    try (PDDocument paper = printed("my-record-print")) {
+      assertThat(said(new PDFTextStripper().getText(paper)))
+          .contains("You may do this unsupervised today", "suspended since");
+    }
+    signOut();
+    enter("beginner");
+    open("/shop/record?person=" + shop.one("learner"));
+    assertThat(title()).isEqualTo("This page is not for your role");
+  }
+
+  private void enter(String what) {
+    signIn(shop.people().get(what), shop.password());
+  }
+
+  private void decide(String skill, String button, String reason) {
+    open("/examine/decision?skill=" + skill + "&person=" + shop.one("learner"));
+    type("decide:reason", reason);
+    press("decide:" + button);
+  }
+
+  private void seen(String name) {
     for (int pixels : new int[] {390, 820, 1440}) {
       width(pixels);
       isAccessible();
-      picture("my-record-" + pixels);
+      picture(name + "-" + pixels);
     }
-    try (PDDocument paper = printed("my-record-print")) {
-      assertThat(said(new PDFTextStripper().getText(paper)))
-          .contains(
-              "You may do this unsupervised today",
-              "Coverage and step-out, Clear: suspended since");
-    }
-    signOut();
-    signIn("apprentice5");
-    browser.get(address);
-    assertThat(title()).isEqualTo("Not for your role");
-  }
-
-  private void openRecord(String name) {
-    browser.findElement(By.linkText(name)).click();
-    waiting().until(d -> d.getCurrentUrl().contains("/shop/record"));
   }
 
   /** Words as they are read, however the lines are broken. */
