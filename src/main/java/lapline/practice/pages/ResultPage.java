@@ -123,9 +123,10 @@ public class ResultPage {
   public String getLead() {
     boolean change = score().accepted() || getFirst() != null;
     boolean open = isMine() && getAttempt().state() == Attempt.State.SCORED && change;
+    String toDo = isDoubtFirst() && !score().accepted() ? "-doubt" : "";
     return "practice-result.lead."
         + (score().accepted() ? "accepted" : "not-yet")
-        + (open ? "" : "-plain");
+        + (open ? toDo : "-plain");
   }
 
   /**
