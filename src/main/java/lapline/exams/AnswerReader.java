@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
-import lapline.exams.bank.Quantity;
+import lapline.content.units.Quantity;
 import lapline.trade.measure.QuantityReader;
 import lapline.trade.measure.ReadQuantity;
 import lapline.trade.measure.ReadQuantity.NotUnderstood;

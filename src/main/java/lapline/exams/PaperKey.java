@@ -3,7 +3,7 @@ package lapline.exams;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import lapline.exams.bank.Quantity;
+import lapline.content.units.Quantity;
 
 /** What a person who knows everything would write on a paper. */
 public final class PaperKey {

@@ -8,9 +8,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import lapline.content.units.Quantity;
 import lapline.exams.ItemMark.Reason;
 import lapline.exams.ItemMark.State;
-import lapline.exams.bank.Quantity;
 
 /** Marks one question; the rules are told at {@link PaperMarking}. */
 final class QuestionMarking {

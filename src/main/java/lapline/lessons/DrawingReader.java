@@ -16,6 +16,9 @@ import javax.xml.transform.dom.DOMSource;
 import javax.xml.transform.stream.StreamResult;
 import lapline.content.ContentFiles;
 import lapline.content.Problems;
+import lapline.content.units.BothUnits;
+import lapline.content.units.BothUnitsCheck;
+import lapline.trade.measure.UnitSystem;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.xml.sax.SAXException;
@@ -28,10 +31,15 @@ final class DrawingReader {
 
   private final ContentFiles files;
   private final String folder;
+  private final UnitSystem system;
 
-  DrawingReader(ContentFiles files, String folder) {
+  /**
+   * @param system whose units stand in the drawings
+   */
+  DrawingReader(ContentFiles files, String folder, UnitSystem system) {
     this.files = files;
     this.folder = folder;
+    this.system = system;
   }
 
   /**
@@ -54,8 +62,7 @@ final class DrawingReader {
     return draw(bytes.get(), reference, line, problems);
   }
 
-  private static Optional<Drawing> draw(
-      byte[] bytes, String reference, int line, Problems problems) {
+  private Optional<Drawing> draw(byte[] bytes, String reference, int line, Problems problems) {
     try {
       Element svg = parser().parse(new ByteArrayInputStream(bytes)).getDocumentElement();
       String name = reference.substring("drawings/".length(), reference.length() - ".svg".length());
@@ -64,7 +71,10 @@ final class DrawingReader {
         problems.add(line, reference + " " + refusal.get(), "use shapes and words only");
         return Optional.empty();
       }
-      return Optional.of(new Drawing(DrawingRules.titleOf(svg), write(svg.getOwnerDocument())));
+      String written = write(svg.getOwnerDocument());
+      BothUnitsCheck.pairs(
+          written, (what, mend) -> problems.add(line, reference + ": " + what, mend));
+      return Optional.of(new Drawing(DrawingRules.titleOf(svg), BothUnits.in(written, system)));
     } catch (SAXParseException e) {
       String where = reference + ", line " + e.getLineNumber();
       problems.add(line, where + ": this is not XML: " + e.getMessage(), "mend the drawing");

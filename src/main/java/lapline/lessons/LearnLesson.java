@@ -31,7 +31,7 @@ public class LearnLesson {
   /** Answers at once, and keeps the answer. */
   @Transactional
   public Check.Answer answer(Person by, String unit, String checkId, Set<Integer> chosen) {
-    Check check = lesson(unit).check(checkId).orElseThrow(NotFoundException::new);
+    Check check = lesson(unit).in(by.units()).check(checkId).orElseThrow(NotFoundException::new);
     Check.Answer answer = check.answer(chosen);
     records.answered(by.id(), unit, checkId, chosen, answer.right(), clock.instant());
     advances.tell(new LearnerAdvanced(by.id(), by.workshop(), unit));

@@ -23,7 +23,7 @@ final class LessonLayout {
   private final Problems problems;
   private final LessonHtml html = new LessonHtml();
   private final List<Segment> segments = new ArrayList<>();
-  private final List<Lesson.Section> sections = new ArrayList<>();
+  private final List<LessonText.Section> sections = new ArrayList<>();
   private final Set<String> checkIds = new HashSet<>();
   private final StringBuilder prose = new StringBuilder();
   private int linesBefore;
@@ -34,7 +34,7 @@ final class LessonLayout {
   }
 
   /** The headings met while laying out. */
-  List<Lesson.Section> sections() {
+  List<LessonText.Section> sections() {
     return sections;
   }
 
@@ -79,7 +79,7 @@ final class LessonLayout {
 
   private void noteSection(Node block) {
     if (block instanceof Heading heading && heading.getLevel() == 2) {
-      sections.add(new Lesson.Section(LessonHtml.anchor(heading), LessonHtml.words(heading)));
+      sections.add(new LessonText.Section(LessonHtml.anchor(heading), LessonHtml.words(heading)));
     }
   }
 

@@ -5,6 +5,7 @@ import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
 import lapline.content.ContentFiles;
 import lapline.content.WrittenProblems;
+import lapline.trade.measure.UnitSystem;
 import org.junit.jupiter.api.Test;
 
 /** The checks of the lessons as they are written: enough of them, and none gives itself away. */
@@ -32,7 +33,8 @@ class CheckContentTest {
       if (checks(unit).size() < LEAST_CHECKS) {
         add(unit, "", "it has " + checks(unit).size() + " checks", "write " + LEAST_CHECKS);
       }
-      List<Segment> segments = course.lesson(unit.id()).map(Lesson::segments).orElse(List.of());
+      List<Segment> segments =
+          course.lesson(unit.id()).map(l -> l.in(UnitSystem.METRIC).segments()).orElse(List.of());
       for (int i = 1; i < segments.size(); i++) {
         Check check = segments.get(i).check();
         if (check != null && segments.get(i - 1).check() != null) {

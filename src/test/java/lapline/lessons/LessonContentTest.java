@@ -11,6 +11,8 @@ import lapline.content.Problems;
 import lapline.content.WrittenProblems;
 import lapline.content.YamlFile;
 import lapline.content.YamlNode;
+import lapline.content.units.BothUnits;
+import lapline.trade.measure.UnitSystem;
 import org.junit.jupiter.api.Test;
 
 /** The course as it is written: every file parses, and each lesson is what we ask of a lesson. */
@@ -52,7 +54,8 @@ class LessonContentTest {
   }
 
   private String body(Unit unit) {
-    return problems.text(path(unit)).split("\n---\n", 2)[1];
+    String text = BothUnits.in(problems.text(path(unit)), UnitSystem.METRIC);
+    return text.split("\n---\n", 2)[1];
   }
 
   @Test

@@ -6,9 +6,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import lapline.content.ContentFile;
 import lapline.content.ContentFiles;
 import lapline.content.ContentReading;
 import lapline.content.Problem;
+import lapline.content.Problems;
+import lapline.trade.measure.UnitSystem;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -65,24 +68,30 @@ class LessonReaderTest {
   @Test
   void a_check_stands_between_the_prose_before_and_after_it() throws IOException {
     Lesson lesson = whole("Before.\n\n" + CHECK + "\nAfter.\n");
-    assertThat(lesson.segments()).hasSize(3);
-    assertThat(lesson.segments().get(0).html()).isEqualTo("<p>Before.</p>\n");
-    assertThat(lesson.segments().get(1).check().question()).isEqualTo("Why?");
-    assertThat(lesson.segments().get(2).html()).isEqualTo("<p>After.</p>\n");
+    assertThat(lesson.in(UnitSystem.METRIC).segments()).hasSize(3);
+    assertThat(lesson.in(UnitSystem.METRIC).segments().get(0).html()).isEqualTo("<p>Before.</p>\n");
+    assertThat(lesson.in(UnitSystem.METRIC).segments().get(1).check().question()).isEqualTo("Why?");
+    assertThat(lesson.in(UnitSystem.METRIC).segments().get(2).html()).isEqualTo("<p>After.</p>\n");
   }
 
   @Test
   void a_quotation_that_begins_with_caution_is_marked_as_one() throws IOException {
-    String html = whole("> **Caution** Blades cut.\n\n> overlap = 1\n").segments().get(0).html();
+    String html =
+        whole("> **Caution** Blades cut.\n\n> overlap = 1\n")
+            .in(UnitSystem.METRIC)
+            .segments()
+            .get(0)
+            .html();
     assertThat(html).containsOnlyOnce("class=\"caution\" role=\"note\"");
   }
 
   @Test
   void headings_can_be_jumped_to() throws IOException {
     Lesson lesson = whole("## Film: tight or not\n\nText.\n");
-    assertThat(lesson.sections())
-        .containsExactly(new Lesson.Section("film-tight-or-not", "Film: tight or not"));
-    assertThat(lesson.segments().get(0).html()).contains("id=\"film-tight-or-not\"");
+    assertThat(lesson.in(UnitSystem.METRIC).sections())
+        .containsExactly(new LessonText.Section("film-tight-or-not", "Film: tight or not"));
+    assertThat(lesson.in(UnitSystem.METRIC).segments().get(0).html())
+        .contains("id=\"film-tight-or-not\"");
   }
 
   @Test
@@ -115,7 +124,8 @@ class LessonReaderTest {
         "drawings/jamb.svg",
         "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\"><title>T</title><desc>D</desc>"
             + "<defs><pattern id=\"p\"/></defs><rect fill=\"url(#p)\"/></svg>");
-    String html = whole("![The *jamb*.](drawings/jamb.svg)\n").segments().get(0).html();
+    String html =
+        whole("![The *jamb*.](drawings/jamb.svg)\n").in(UnitSystem.METRIC).segments().get(0).html();
     assertThat(html)
         .startsWith("<figure class=\"drawing\"><svg ")
         .contains("aria-labelledby=\"jamb-title jamb-desc\"", "id=\"jamb-p\"", "url(#jamb-p)")
@@ -163,6 +173,43 @@ class LessonReaderTest {
     refused(CHECK.replace("right: yes", "rihgt: yes"), 2, "no choice is right");
     refused(CHECK + "\n" + CHECK, 13, "another check of this lesson is 'one' too");
     refused("- In a list:\n\n" + CHECK.indent(2), 3, "inside a list");
+  }
+
+  @Test
+  void everybody_reads_quantities_in_units_of_their_own() throws IOException {
+    write(
+        "drawings/jamb.svg",
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\"><title>T</title>"
+            + "<desc>{38 mm | 1½ in} tape</desc><text>{25 mm | 1 in}</text></svg>");
+    String body =
+        "| Tape |\n|---|\n| {19 mm | ¾ in} |\n\n![x](drawings/jamb.svg)\n\n"
+            + CHECK.replace("Why?", "Why {2 m | 6 ft}?");
+    Lesson lesson = whole(body);
+    LessonText metric = lesson.in(UnitSystem.METRIC);
+    LessonText us = lesson.in(UnitSystem.US);
+    assertThat(metric.segments().get(0).html())
+        .contains("<td>19 mm</td>", ">25 mm<", ">38 mm tape");
+    assertThat(us.segments().get(0).html()).contains("<td>¾ in</td>", ">1 in<", ">1½ in tape");
+    assertThat(metric.check("one").orElseThrow().question()).isEqualTo("Why 2 m?");
+    assertThat(us.check("one").orElseThrow().question()).isEqualTo("Why 6 ft?");
+  }
+
+  @Test
+  void quantities_that_disagree_are_told_with_their_line() throws IOException {
+    refused("Fine.\n\nStep {75 mm | 5 in}.\n", 3, "are not the same quantity");
+    write(
+        "drawings/jamb.svg",
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\"><title>T</title>"
+            + "<desc>D</desc><text>{25 mm | 9 in}</text></svg>");
+    refused("![x](drawings/jamb.svg)\n", 1, "drawings/jamb.svg: '25 mm' and '9 in'");
+  }
+
+  @Test
+  void one_file_is_one_version_in_both_systems() throws IOException {
+    Lesson lesson = whole("Step {75 mm | 3 in}.\n");
+    ContentFile file =
+        new ContentFiles(root).read(FOLDER + "/lesson.md", new Problems("x")).orElseThrow();
+    assertThat(lesson.version()).isEqualTo(file.version());
   }
 
   @Test

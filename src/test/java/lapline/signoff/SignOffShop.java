@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.UUID;
+import lapline.content.units.PerSystem;
 import lapline.demo.ScenarioClock;
 import lapline.exams.MarkedAnew;
 import lapline.exams.RememberedPapers;
@@ -18,6 +19,7 @@ import lapline.grading.Grading;
 import lapline.grading.RememberedGradings;
 import lapline.lessons.Curriculum;
 import lapline.lessons.Lesson;
+import lapline.lessons.LessonText;
 import lapline.lessons.RememberedLessons;
 import lapline.people.LearnerAdvanced;
 import lapline.people.Person;
@@ -45,8 +47,9 @@ final class SignOffShop {
           new Skill.Rule("1", true, true, 3, 4, List.of("clear/*"), Period.ofMonths(6), 1),
           Period.ofMonths(12),
           "because");
+  private static final LessonText NO_TEXT = new LessonText(List.of(), List.of(), List.of());
   private static final Lesson LESSON =
-      new Lesson("clear", "Clear", "v1", 5, List.of(), List.of(), List.of());
+      new Lesson("clear", "Clear", "v1", 5, new PerSystem<>(NO_TEXT, NO_TEXT));
 
   final ScenarioClock clock = new ScenarioClock(Instant.parse("2031-03-04T14:05:00Z"));
   final UUID workshop = UUID.randomUUID();

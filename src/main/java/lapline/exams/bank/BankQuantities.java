@@ -5,6 +5,10 @@ import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lapline.content.YamlNode;
+import lapline.content.units.BothUnits;
+import lapline.content.units.PerSystem;
+import lapline.content.units.Quantity;
+import lapline.content.units.QuantityWords;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.Unit;
 
@@ -48,7 +52,7 @@ final class BankQuantities {
 
   private static <T> PerSystem<T> both(
       YamlNode node, Function<String, Optional<T>> read, String whatToWrite) {
-    PerSystem<String> texts = BankText.split(node.text());
+    PerSystem<String> texts = BothUnits.split(node.text());
     Optional<T> metric = read.apply(texts.metric());
     Optional<T> us = read.apply(texts.us());
     if (metric.isEmpty() || us.isEmpty()) {

@@ -15,6 +15,8 @@ import lapline.content.Problem;
 import lapline.content.Problems;
 import lapline.content.YamlFile;
 import lapline.content.YamlNode;
+import lapline.content.units.Quantity;
+import lapline.content.units.QuantityWords;
 import lapline.trade.measure.Dimension;
 
 /** Reads the question banks: each file of {@code question-banks/} is one unit's. */

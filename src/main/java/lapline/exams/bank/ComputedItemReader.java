@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lapline.content.YamlNode;
+import lapline.content.units.PerSystem;
 import lapline.exams.bank.Item.ComputedItem;
 import lapline.exams.bank.Item.ComputedSlip;
 

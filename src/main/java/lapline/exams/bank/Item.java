@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import lapline.content.ContentFile;
 import lapline.content.Json;
+import lapline.content.units.PerSystem;
+import lapline.content.units.Quantity;
 
 /** One question of a bank, before it is drawn for anybody. */
 public sealed interface Item {

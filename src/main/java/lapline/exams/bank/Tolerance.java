@@ -1,5 +1,6 @@
 package lapline.exams.bank;
 
+import lapline.content.units.Quantity;
 import lapline.trade.measure.Dimension;
 
 /**

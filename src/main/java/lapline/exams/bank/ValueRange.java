@@ -3,6 +3,7 @@ package lapline.exams.bank;
 import java.util.List;
 import java.util.random.RandomGenerator;
 import java.util.stream.IntStream;
+import lapline.content.units.Quantity;
 import lapline.trade.measure.Unit;
 
 /**

@@ -16,6 +16,7 @@ import lapline.lessons.LearnLesson;
 import lapline.lessons.Lesson;
 import lapline.lessons.LessonProgress;
 import lapline.lessons.LessonRecords;
+import lapline.lessons.LessonText;
 import lapline.lessons.Unit;
 import lapline.people.NotFoundException;
 import lapline.people.SignedIn;
@@ -43,6 +44,11 @@ public class LessonPage {
 
   public Lesson getLesson() {
     return curriculum.lesson(String.valueOf(unit)).orElseThrow(NotFoundException::new);
+  }
+
+  /** What the lesson says in the person's units. */
+  public LessonText getText() {
+    return getLesson().in(signedIn.person().units());
   }
 
   /** Answers the check with what was ticked, and says why. */

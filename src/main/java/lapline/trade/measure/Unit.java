@@ -151,6 +151,42 @@ public enum Unit {
     return UnitSpelling.of(spelling, dimension);
   }
 
+  /**
+   * Whether people of this system use it; seconds, shares and the grams of a scale belong to both.
+   */
+  public boolean belongsTo(UnitSystem system) {
+    return switch (this) {
+      case MIL,
+          INCH,
+          FOOT,
+          INCH_PER_SECOND,
+          FOOT_PER_SECOND,
+          FOOT_PER_MINUTE,
+          PSI,
+          INCH_OF_WATER,
+          FAHRENHEIT,
+          FAHRENHEIT_STEP,
+          US_FLUID_OUNCE,
+          US_PINT,
+          US_QUART,
+          US_GALLON,
+          OUNCE,
+          POUND,
+          SQUARE_FOOT,
+          SQUARE_INCH ->
+          system == UnitSystem.US;
+      default -> system == UnitSystem.METRIC || isOfBoth();
+    };
+  }
+
+  private boolean isOfBoth() {
+    return switch (dimension) {
+      case FILM, LENGTH, SPEED, PRESSURE, TEMPERATURE, TEMPERATURE_DIFFERENCE, VOLUME, AREA ->
+          false;
+      default -> true;
+    };
+  }
+
   List<String> spellings() {
     return spellings;
   }

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import lapline.content.ContentFiles;
 import lapline.content.Problem;
+import lapline.content.units.Quantity;
 import lapline.exams.bank.Item.ComputedItem;
 import lapline.exams.bank.Item.NumberItem;
 import lapline.trade.measure.Unit;

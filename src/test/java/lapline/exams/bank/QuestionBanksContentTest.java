@@ -10,6 +10,8 @@ import java.util.SplittableRandom;
 import java.util.function.ToDoubleFunction;
 import lapline.content.ContentFiles;
 import lapline.content.WrittenProblems;
+import lapline.content.units.PerSystem;
+import lapline.content.units.Quantity;
 import lapline.exams.Paper;
 import lapline.exams.PaperDraw;
 import lapline.exams.Question;

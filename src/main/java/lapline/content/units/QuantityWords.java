@@ -1,4 +1,4 @@
-package lapline.exams.bank;
+package lapline.content.units;
 
 import java.util.List;
 import java.util.Optional;
@@ -11,12 +11,12 @@ import lapline.trade.measure.Unit;
 import lapline.trade.measure.UnitSystem;
 
 /**
- * Reads quantities as authors of questions write them: {@code 62 um}, {@code 0.5 K}, {@code 3}. The
- * unit says what is measured; where two things share a unit, the one that is meant more often in a
- * shop comes first: mm is a length and not a film, °C a temperature and not a difference (that is
- * K).
+ * Reads quantities as authors of course and questions write them: {@code 62 um}, {@code 0.5 K},
+ * {@code 3}. The unit says what is measured; where two things share a unit, the one that is meant
+ * more often in a shop comes first: mm is a length and not a film, °C a temperature and not a
+ * difference (that is K).
  */
-final class QuantityWords {
+public final class QuantityWords {
   private static final List<Dimension> MOST_LIKELY_FIRST =
       List.of(
           Dimension.NUMBER,
@@ -38,12 +38,12 @@ final class QuantityWords {
   private QuantityWords() {}
 
   /** Empty when the text is no quantity. */
-  static Optional<Quantity> read(String text) {
+  public static Optional<Quantity> read(String text) {
     return unitOf(text).stream().flatMap(unit -> read(text, unit.dimension()).stream()).findFirst();
   }
 
   /** Empty when the text is no quantity of this dimension. */
-  static Optional<Quantity> read(String text, Dimension dimension) {
+  public static Optional<Quantity> read(String text, Dimension dimension) {
     return unitOf(text).stream()
         .filter(unit -> unit.dimension() == dimension)
         .flatMap(unit -> in(text, unit).stream())
@@ -59,7 +59,7 @@ final class QuantityWords {
   }
 
   /** All units that this text can be in, the likeliest first. */
-  static List<Unit> unitOf(String text) {
+  public static List<Unit> unitOf(String text) {
     Matcher m = FIGURES_AND_UNIT.matcher(text.strip());
     if (!m.matches()) {
       return List.of();

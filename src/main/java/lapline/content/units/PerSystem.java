@@ -1,4 +1,4 @@
-package lapline.exams.bank;
+package lapline.content.units;
 
 import lapline.trade.measure.UnitSystem;
 

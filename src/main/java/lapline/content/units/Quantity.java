@@ -1,4 +1,4 @@
-package lapline.exams.bank;
+package lapline.content.units;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -8,7 +8,7 @@ import lapline.trade.measure.Unit;
 import lapline.trade.measure.UnitSystem;
 
 /**
- * A quantity as a question gives it or asks for it.
+ * A quantity as an author or a question gives it, or asks for it.
  *
  * @param si in the SI unit of its dimension
  * @param unit the unit it is written in
