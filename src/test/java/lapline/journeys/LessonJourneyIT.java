@@ -11,6 +11,7 @@ import lapline.lessons.Curriculum;
 import lapline.lessons.CurriculumReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
@@ -88,6 +89,29 @@ class LessonJourneyIT extends Journey {
     assertThat(told(check)).contains("Right.", check.choices().get(right).because());
     isAccessible();
     picture("lesson-" + unit + "-right-390");
+  }
+
+  /** apprentice14 thinks in metric units, apprentice9 in US units. */
+  @ParameterizedTest
+  @CsvSource({
+    "apprentice14, fan of 250 mm, that is 75 mm, 300 mm wide",
+    "apprentice9, fan of 10 in, that is 3 in, 12 in wide"
+  })
+  void everybody_reads_the_lesson_in_units_of_their_own(
+      String who, String fan, String step, String question) {
+    signIn(who);
+    open("/learn/lesson?unit=coverage#overlap-is-a-distance");
+    assertThat(until(By.tagName("main")).getText())
+        .contains(fan, step, question)
+        .doesNotContain("{", "}");
+    for (int pixels : new int[] {390, 1440}) {
+      width(pixels);
+      for (String at : List.of("overlap-is-a-distance", "keep-room", "mix-and-set-up")) {
+        open("/learn/lesson?unit=coverage&at=" + at + "#" + at);
+        until(By.id(at));
+        picture("lesson-units-" + who + "-" + at + "-" + pixels);
+      }
+    }
   }
 
   @Test
