@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import lapline.content.ContentFile;
 import lapline.content.ContentFiles;
 import lapline.content.ContentReading;
 import lapline.content.Problems;
 import lapline.content.YamlFile;
 import lapline.content.YamlNode;
+import lapline.content.units.BothUnitsCheck;
 
 /** Reads {@code curriculum/drills.yaml}. */
 public final class DrillsReader {
@@ -22,12 +25,12 @@ public final class DrillsReader {
   /** Never fails: with a problem in the file there is no drill, and the problems say why. */
   public static Drills read(ContentFiles files) {
     Problems problems = new Problems(FILE);
+    Optional<ContentFile> text = files.read(FILE, problems);
     List<Drill> all =
-        files
-            .read(FILE, problems)
-            .flatMap(f -> YamlFile.read(f, problems))
+        text.flatMap(f -> YamlFile.read(f, problems))
             .map(root -> new DrillsReader().drills(root))
             .orElse(List.of());
+    text.ifPresent(f -> BothUnitsCheck.yaml(f.text(), problems));
     ContentReading<List<Drill>> reading = ContentReading.of(all, problems);
     return new Drills(reading.usable().orElse(List.of()), reading.problems());
   }

@@ -8,6 +8,7 @@ import lapline.content.ContentReading;
 import lapline.content.Problems;
 import lapline.content.YamlFile;
 import lapline.content.YamlNode;
+import lapline.content.units.BothUnitsCheck;
 import lapline.practice.PracticeTask.Anchor;
 import lapline.practice.PracticeTask.DefectKind;
 import lapline.practice.PracticeTask.Field;
@@ -32,6 +33,7 @@ public final class PracticeTaskReader {
   public ContentReading<PracticeTask> read(ContentFile file) {
     Problems problems = new Problems(file.path());
     Optional<YamlNode> root = YamlFile.read(file, problems);
+    BothUnitsCheck.yaml(file.text(), problems);
     return ContentReading.of(root.map(r -> task(r, file)).orElse(null), problems);
   }
 

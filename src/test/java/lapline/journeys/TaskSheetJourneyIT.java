@@ -9,6 +9,7 @@ import java.util.Base64;
 import lapline.pages.drawing.Paper;
 import lapline.pages.drawing.PrintedSheet;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.print.PageMargin;
@@ -40,6 +41,29 @@ class TaskSheetJourneyIT extends AtThePanel {
       assertThat(sheet.pages()).as("%s", paper).isEqualTo(1);
       assertThat(sheet.decoded()).endsWith("/s/" + code);
       assertThat(sheet.smallest()).isGreaterThan(7.9);
+    }
+  }
+
+  /** apprentice14 thinks in metric units, apprentice9 in US units. */
+  @ParameterizedTest
+  @CsvSource({
+    "apprentice14, about 100 mm across, 50 to 75 mm past, 140 kPa for",
+    "apprentice9, about 4 in across, 2 to 3 in past, 20 psi for"
+  })
+  void its_words_give_quantities_in_the_readers_units(
+      String who, String prepare, String step, String pressure) {
+    signIn(who);
+    open("/learn/start?task=coverage/base-over-spot");
+    until(By.cssSelector("#start\\:go, main .actions a.main")).click();
+    waiting().until(d -> d.getCurrentUrl().contains("attempt="));
+    open("/learn/task-sheet?" + attempt());
+    assertThat(until(By.tagName("main")).getText())
+        .contains(prepare, step, pressure)
+        .doesNotContain("{", "}");
+    for (int pixels : new int[] {390, 1440}) {
+      width(pixels);
+      browser.executeScript("document.querySelector('.words').scrollIntoView()");
+      picture("task-sheet-units-" + who + "-" + pixels);
     }
   }
 

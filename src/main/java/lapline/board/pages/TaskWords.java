@@ -10,6 +10,7 @@ import lapline.pages.Messages;
 import lapline.practice.PracticeTask;
 import lapline.practice.PracticeTask.FindingRule;
 import lapline.practice.PracticeTasks;
+import lapline.practice.pages.Say;
 import lapline.signoff.Skill;
 import lapline.signoff.Skills;
 
@@ -23,6 +24,7 @@ public class TaskWords {
   @Inject private Curriculum curriculum;
   @Inject private Skills skills;
   @Inject private Messages messages;
+  @Inject private Say say;
 
   /** A task that is no longer in the course keeps its id. */
   public String task(String id) {
@@ -56,7 +58,7 @@ public class TaskWords {
     }
     return tasks
         .find(taskId)
-        .flatMap(t -> doubt(t, finding).or(() -> rule(t, finding).map(FindingRule::cause)))
+        .flatMap(t -> doubt(t, finding).or(() -> rule(t, finding).map(r -> say.words(r.cause()))))
         .orElse(finding);
   }
 

@@ -22,6 +22,8 @@ public final class BothUnitsCheck {
   private static final Pattern JOINT = Pattern.compile("\\s+(?:to|and|[−+=÷×])\\s+|,\\s+");
 
   private static final Pattern FIGURES = Pattern.compile("^.*[\\d½¼¾⅜⅛⅝⅞]");
+  private static final Pattern NAME =
+      Pattern.compile("^\\s*(?:- )?(?:id|title|label|name|purpose|note):");
   private static final String MEND = "give one quantity in both systems, like {25 mm | 1 in}";
 
   private BothUnitsCheck() {}
@@ -50,6 +52,21 @@ public final class BothUnitsCheck {
     for (int i = 0; i < lines.length; i++) {
       int line = i + 1;
       check(lines[i], (what, mend) -> problems.add(line, what, mend));
+    }
+  }
+
+  /**
+   * The pairs of a YAML file, where braces by themselves hold keys. What names a thing is one name
+   * for everybody, and holds none.
+   */
+  public static void yaml(String text, Problems problems) {
+    String[] lines = text.split("\n", -1);
+    for (int i = 0; i < lines.length; i++) {
+      int line = i + 1;
+      pairs(lines[i], (what, mend) -> problems.add(line, what, mend));
+      if (NAME.matcher(lines[i]).find() && !BothUnits.pairs(lines[i]).isEmpty()) {
+        problems.add(line, "a name holds a quantity in both systems", "name it without a quantity");
+      }
     }
   }
 

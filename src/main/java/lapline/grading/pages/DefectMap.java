@@ -36,7 +36,7 @@ public record DefectMap(EntryDrawing plan, List<Placed> marks) {
           new Placed(
               letter(marks.size()),
               kind.label(),
-              kind.looksLike(),
+              words.words(kind.looksLike()),
               where(task.panel(), d, words),
               d.note(),
               d.x() * 1000,

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lapline.content.units.BothUnits;
 import lapline.pages.Messages;
 import lapline.practice.Cell;
 import lapline.practice.Measurand;
@@ -229,7 +230,11 @@ final class EntryFormWriter {
 
   private EntryForm.Column column(int number, Asked a, String label, int coat) {
     Measurand m = a.measurand();
-    return new EntryForm.Column(number, label, unit(a), m.hint(), needed(a, coat), m.options());
+    return new EntryForm.Column(number, label, unit(a), hint(m), needed(a, coat), m.options());
+  }
+
+  private String hint(Measurand measurand) {
+    return BothUnits.in(measurand.hint(), units);
   }
 
   private String needed(Asked asked, int coat) {
@@ -261,7 +266,7 @@ final class EntryFormWriter {
         cell.key(),
         label,
         unit,
-        m.hint(),
+        hint(m),
         isNeeded(asked, cell.coat()),
         cell.place(),
         typed,

@@ -2,6 +2,7 @@ package lapline.practice.pages;
 
 import java.util.ArrayList;
 import java.util.List;
+import lapline.content.units.BothUnits;
 import lapline.pages.Messages;
 import lapline.practice.Cell;
 import lapline.practice.PanelOutline;
@@ -31,9 +32,14 @@ public final class PhraseWriter {
       return "";
     }
     if (phrase.key().isEmpty()) {
-      return phrase.text();
+      return words(phrase.text());
     }
     return say(phrase.key(), phrase.args().stream().map(this::argument).toArray());
+  }
+
+  /** A text of the course, its quantities in the reader's units. */
+  public String words(String text) {
+    return BothUnits.in(text, units);
   }
 
   public String say(String key, Object... values) {

@@ -44,6 +44,11 @@ public class Say {
         .orElse(target);
   }
 
+  /** A text of the course, its quantities in the reader's units. */
+  public String words(String text) {
+    return writer().words(text);
+  }
+
   public String where(Cell cell) {
     return writer().where(cell);
   }

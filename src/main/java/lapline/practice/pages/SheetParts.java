@@ -109,7 +109,7 @@ final class SheetParts {
             sheet -> {
               sheet.topic(words.say(title));
               sheet.gap(0.5);
-              write.accept(sheet, lines);
+              write.accept(sheet, lines.stream().map(words::words).toList());
             });
     return lines.isEmpty() ? Optional.empty() : Optional.of(block);
   }

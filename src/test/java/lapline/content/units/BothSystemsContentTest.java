@@ -26,12 +26,13 @@ class BothSystemsContentTest {
               + "|\\bmillilitres?\\b|\\bfluid ounces?\\b|\\bCelsius\\b|\\bFahrenheit\\b");
 
   /** A remark is for authors, and a tag of a drawing for nobody. */
-  private static final Pattern ASIDE = Pattern.compile("<!--.*?-->|<[^>\n]*>|(?m)(?:^|\\s)#\\s.*$");
+  private static final Pattern ASIDE =
+      Pattern.compile("<!--.*?-->|<[^>\n]*>|(?m)(?:^|[ \\t])#\\s.*$");
 
   /** Keys that hold a quantity which is read as one, and shown in the reader's units. */
   private static final Pattern READ_AS_QUANTITY =
       Pattern.compile(
-          "(?m)^\\s*(?:- )?(?:target|fade|width|height|possible|uncertainty|shown-in|beyond|panel):.*$");
+          "(?m)^ *(?:- )?(?:target|fade|width|height|possible|uncertainty|shown-in|beyond|panel):.*$");
 
   /** Names of sizes that are one name everywhere: the stamp on a tip, the grain of a paper. */
   private static final Pattern NAME_EVERYWHERE =
@@ -48,7 +49,7 @@ class BothSystemsContentTest {
   @Test
   void every_quantity_is_given_in_both_systems() {
     List<String> looked = new ArrayList<>();
-    for (String ending : List.of("lesson.md", ".svg")) {
+    for (String ending : List.of("lesson.md", ".svg", ".yaml")) {
       files.list("curriculum", ending).stream()
           .filter(f -> !f.endsWith(GRAINS))
           .forEach(looked::add);

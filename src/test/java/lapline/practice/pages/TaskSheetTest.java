@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import lapline.content.ContentFiles;
+import lapline.content.units.BothUnits;
 import lapline.pages.Messages;
 import lapline.pages.drawing.Drawing;
 import lapline.pages.drawing.Fill;
@@ -52,6 +53,11 @@ class TaskSheetTest {
       Function<String, Optional<Measurand>> measurands,
       Paper paper,
       UnitSystem units) {
+    /** A line of the task as this sheet's reader reads it. */
+    private String read(String line) {
+      return BothUnits.in(line, units);
+    }
+
     /** All that its record has a place for. */
     List<Cell> cells() {
       return task.sections().stream()
@@ -107,7 +113,7 @@ class TaskSheetTest {
         .contains("k7f3mw2q", "Ana Łukasz", print.task().title())
         .contains("Where to read")
         .contains(print.task().cautions())
-        .contains(print.task().prepare());
+        .contains(print.task().prepare().stream().map(print::read).toList());
   }
 
   @ParameterizedTest
