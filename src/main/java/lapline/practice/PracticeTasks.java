@@ -12,6 +12,7 @@ import lapline.content.ContentReading;
 import lapline.content.Problem;
 import lapline.content.Problems;
 import lapline.content.YamlFile;
+import lapline.content.units.BothUnitsCheck;
 
 /** All practice tasks of the course with the measurands they use, as they stand in the files. */
 public final class PracticeTasks {
@@ -56,6 +57,7 @@ public final class PracticeTasks {
         file.flatMap(f -> YamlFile.read(f, own))
             .map(root -> new MeasurandsReader().read(root))
             .orElse(List.of());
+    file.ifPresent(f -> BothUnitsCheck.yaml(f.text(), own));
     ContentReading<List<Measurand>> reading = ContentReading.of(all, own);
     problems.addAll(reading.problems());
     return new Measurands(reading.usable().orElse(List.of()));

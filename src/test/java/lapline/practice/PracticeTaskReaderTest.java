@@ -72,6 +72,14 @@ class PracticeTaskReaderTest {
   }
 
   @Test
+  void what_is_said_in_both_systems_is_one_quantity_and_names_hold_none() {
+    String why = "why: It breaks the paint up.";
+    assertThat(problems(why, "why: Needs {140 kPa | 20 psi}.")).isEmpty();
+    isTold(why, "why: Needs {140 kPa | 40 psi}.", "23: ", "'140 kPa' and '40 psi'");
+    isTold("label: Inlet pressure", "label: At {140 kPa | 20 psi}", "17: ", "a name holds");
+  }
+
+  @Test
   void quantities_are_read_with_their_units() {
     PracticeTask task = read(GOOD).usable().orElseThrow();
     assertThat(task.panel().width()).isCloseTo(0.3048, within(1e-12));

@@ -45,6 +45,14 @@ class PhraseWriterTest {
   }
 
   @Test
+  void a_text_of_a_file_gives_its_quantities_in_the_readers_units() {
+    Phrase closer = Phrase.written("Step {75 mm | 3 in} at most.");
+    assertThat(metric.phrase(closer)).isEqualTo("Step 75 mm at most.");
+    assertThat(new PhraseWriter(new Messages(), UnitSystem.US).phrase(closer))
+        .isEqualTo("Step 3 in at most.");
+  }
+
+  @Test
   void a_spot_on_the_panel_is_said_no_finer_than_it_is_pointed_out() {
     PhraseWriter us = new PhraseWriter(new Messages(), UnitSystem.US);
     assertThat(us.spot(0.42)).isEqualTo("16.5\u00a0in");
