@@ -77,6 +77,11 @@ public final class PanelCells {
         : List.of();
   }
 
+  /** The numbers of all places it may be read at, the further ones last. */
+  public static List<Integer> allPlaces(PracticeTask task, PracticeTask.Field field) {
+    return Stream.concat(places(task, field).stream(), further(task, field).stream()).toList();
+  }
+
   /** Nothing lies between the first and what was before it. */
   private static IntStream asked(PracticeTask.Field field, int last) {
     return IntStream.rangeClosed(field.between() ? 2 : 1, last);

@@ -10,6 +10,7 @@ import lapline.pages.drawing.SheetColumn;
 import lapline.practice.Cell;
 import lapline.practice.Measurand;
 import lapline.practice.PanelCells;
+import lapline.practice.PanelOutline;
 import lapline.practice.PracticeTask;
 import lapline.practice.PracticeTask.Field;
 import lapline.practice.PracticeTask.Section;
@@ -204,18 +205,18 @@ final class SheetBoxes {
   /** The places at which any of these is read. */
   private List<Integer> places(List<Field> fields) {
     return fields.stream()
-        .flatMap(f -> PanelCells.places(task, f).stream())
+        .flatMap(f -> PanelCells.allPlaces(task, f).stream())
         .distinct()
         .sorted()
         .toList();
   }
 
   private List<Boolean> open(List<Integer> places, Field field) {
-    return places.stream().map(PanelCells.places(task, field)::contains).toList();
+    return places.stream().map(PanelCells.allPlaces(task, field)::contains).toList();
   }
 
   private static List<SheetTable.Head> numbers(List<Integer> numbers) {
-    return heads("", numbers.stream().map(String::valueOf).toList());
+    return heads("", numbers.stream().map(PanelOutline::nameOf).toList());
   }
 
   private static List<SheetTable.Head> heads(String group, List<String> texts) {

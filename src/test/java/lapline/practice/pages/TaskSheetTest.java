@@ -27,9 +27,11 @@ import lapline.practice.Cell;
 import lapline.practice.Criterion;
 import lapline.practice.Measurand;
 import lapline.practice.PanelCells;
+import lapline.practice.PanelOutline;
 import lapline.practice.PracticeTask;
 import lapline.practice.PracticeTasks;
 import lapline.practice.Scope;
+import lapline.practice.fit.BuildByPlace;
 import lapline.trade.measure.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -216,6 +218,34 @@ class TaskSheetTest {
       assertThat(printed.hasBlankRim(8)).isTrue();
       assertThat(printed.text()).contains("page 1 of " + printed.pages());
       assertThat(boxes(sheet(print).on(paper))).hasSameSizeAs(print.cells());
+    }
+  }
+
+  /** What a panel asks for when its readings are opened again. */
+  @Test
+  void further_places_stand_on_the_panel_and_have_their_boxes() throws Exception {
+    for (Print plain : prints()) {
+      if (plain.cells().stream().noneMatch(c -> c.measurand().equals(BuildByPlace.AFTER))) {
+        continue;
+      }
+      PracticeTask again =
+          plain
+              .task()
+              .withFurther(
+                  List.of(
+                      new PanelOutline.Place(101, 0.2, 0.07, ""),
+                      new PanelOutline.Place(102, 0.31, 0.21, ""),
+                      new PanelOutline.Place(103, 0.4, 0.3, "")));
+      Print print = new Print(again, plain.measurands(), plain.paper(), plain.units());
+      assertThat(print.cells()).hasSize(plain.cells().size() + 3);
+      TaskSheet sheet = sheet(print);
+      PrintedSheet printed =
+          PrintedSheet.of(PdfPage.of(sheet.title(), Locale.ENGLISH, sheet.on(print.paper())));
+      printed.keep(print + " again");
+      assertThat(boxes(sheet.on(print.paper()))).hasSameSizeAs(print.cells());
+      // on the panel and above its box
+      assertThat(printed.text()).containsPattern("A[^A-Za-z]+B[^A-Za-z]+C\\b");
+      assertThat(printed.text()).doesNotContain("101");
     }
   }
 
