@@ -44,7 +44,7 @@ final class CriterionJudge {
       return notJudged(criterion, open.stream().map(Cell::key).toList());
     }
     if (measured instanceof Missing missing) {
-      return notJudged(criterion, missing.measurands());
+      return notJudged(criterion, notRead(missing, panel));
     }
     if (measured instanceof DoesNotApply) {
       return notJudged(criterion, List.of());
@@ -53,6 +53,13 @@ final class CriterionJudge {
     return criterion.judged() == Judged.EACH
         ? each(criterion, values)
         : together(criterion, values);
+  }
+
+  /** Of what a quantity is taken from, what nobody wrote down; all of it where that is nothing. */
+  private static List<String> notRead(Missing missing, MeasuredPanel panel) {
+    List<String> notRead =
+        missing.measurands().stream().filter(m -> panel.entry().of(m).isEmpty()).toList();
+    return notRead.isEmpty() ? missing.measurands() : notRead;
   }
 
   private static Result notJudged(Criterion criterion, List<String> missing) {

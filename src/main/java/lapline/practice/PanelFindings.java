@@ -7,6 +7,7 @@ import java.util.Set;
 import lapline.practice.PanelScore.Finding;
 import lapline.practice.PanelScore.Result;
 import lapline.practice.quantity.PanelQuantities;
+import lapline.trade.measure.Verdict;
 
 /**
  * The likely causes of one panel: first that the film fits no pattern, then what the readings
@@ -19,6 +20,9 @@ final class PanelFindings {
 
   /** Causes of too much or too little film, which weigh the mix against the hand. */
   private static final Set<String> AMOUNT = Set.of("too-much", "too-little", "wrong-mix");
+
+  /** The cause that weighs the steps between passes against the film. */
+  private static final String TOO_WIDE = "spacing-wide";
 
   private final PracticeTask task;
   private final List<Result> results;
@@ -47,21 +51,43 @@ final class PanelFindings {
     return all;
   }
 
-  /** Of too much or too little film one is told once, by the cause that has looked at the mix. */
+  /**
+   * Of too much or too little film one is told once, by the cause that has looked at the mix; of
+   * steps too wide by the one that has looked at the film.
+   */
   private List<Finding> inTheTasksWords(List<Finding> ofThePattern) {
     boolean amountIsTold = ofThePattern.stream().anyMatch(f -> AMOUNT.contains(f.id()));
+    boolean stepsAreTold = ofThePattern.stream().anyMatch(f -> f.id().equals(TOO_WIDE));
     List<Result> open =
-        results.stream().filter(r -> !(amountIsTold && isOf(r, PanelQuantities.FILM))).toList();
+        results.stream()
+            .filter(r -> !(amountIsTold && isOf(r, PanelQuantities.FILM)))
+            .filter(r -> !(stepsAreTold && isTooLittleOverlap(r)))
+            .toList();
     return TaskFindings.of(task, open);
   }
 
   /** What a cause has cost: of its criterion, or of all that is judged on the film. */
   private double lost(Finding finding) {
+    double overlap =
+        finding.id().equals(TOO_WIDE)
+            ? results.stream()
+                .filter(PanelFindings::isTooLittleOverlap)
+                .mapToDouble(PanelFindings::loss)
+                .sum()
+            : 0;
     return results.stream()
         .filter(finding::isAbout)
         .findFirst()
         .map(PanelFindings::loss)
-        .orElseGet(() -> finding.support() * filmLoss());
+        .orElseGet(() -> finding.support() * filmLoss() + overlap);
+  }
+
+  private static boolean isTooLittleOverlap(Result r) {
+    return isOf(r, PanelQuantities.OVERLAP)
+        && r.judged()
+        && r.verdict() == Verdict.MISSED
+        && r.target().hasLeast()
+        && r.value() < r.target().least();
   }
 
   private double filmLoss() {

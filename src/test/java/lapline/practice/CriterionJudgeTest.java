@@ -180,4 +180,10 @@ class CriterionJudgeTest {
     assertThat(result.judged()).isFalse();
     assertThat(result.missing()).containsExactly("pass-spacing", "fan-width");
   }
+
+  @Test
+  void what_was_written_down_is_not_among_what_is_missing() {
+    WrittenPanel panel = judging("overlap", "65 % to 75 %", "mean", "5 %");
+    assertThat(result(panel.put("fan-width", "230 mm")).missing()).containsExactly("pass-spacing");
+  }
 }

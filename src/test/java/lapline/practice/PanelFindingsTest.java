@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import lapline.practice.PanelScore.Finding;
+import lapline.trade.measure.Verdict;
 import org.junit.jupiter.api.Test;
 
 class PanelFindingsTest {
@@ -146,6 +147,28 @@ class PanelFindingsTest {
     assertThat(panel.score().fitsNoPattern()).isTrue();
     panel.putAtPlaces("film-after", 36, 37, 35, 36, 37, 36, 35, 37, 36, 36, 35, 37, 36, 36, 36);
     assertThat(panel.score().fitsNoPattern()).isFalse();
+  }
+
+  /** Even film under passes half a fan apart: what was written down tells it, and tells it once. */
+  @Test
+  void steps_too_wide_are_told_once_and_first_by_the_cause_that_has_looked_at_the_film() {
+    WrittenPanel clear = WrittenPanel.under("clear/two-coats").put("fan-width", "230 mm");
+    for (int coat = 1; coat <= 2; coat++) {
+      for (int pass = 2; pass <= 4; pass++) {
+        clear.put("pass-spacing.c%d.p%d".formatted(coat, pass), "115 mm");
+      }
+    }
+    // 57 µm everywhere with the scatter of a gauge, made by a computation
+    double[] film = {
+      58, 58.1, 56.7, 57.9, 58.6, 55.9, 57.7, 58.4, 60, 56.1, 55.3, 56.2, 57.8, 56.1, 56.5
+    };
+    clear.putAtPlaces("film-before", new double[film.length]);
+    clear.putAtPlaces("film-after", film);
+    assertThat(clear.score().result("overlap").orElseThrow().verdict()).isEqualTo(Verdict.MISSED);
+    assertThat(clear.score().findings())
+        .extracting(Finding::id)
+        .startsWith("spacing-wide")
+        .doesNotContain("overlap.low");
   }
 
   @Test

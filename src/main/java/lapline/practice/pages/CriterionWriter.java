@@ -144,7 +144,14 @@ public final class CriterionWriter {
     return measurands
         .apply(input.name())
         .map(Measurand::label)
-        .orElseGet(() -> words.word(input.name()));
+        .orElseGet(() -> ownWord(input.name()));
+  }
+
+  /** What is worked out has its word in the bundle; a part of a mix is called as on the sheet. */
+  private String ownWord(String name) {
+    String key = "input." + name;
+    String said = words.word(key);
+    return said.equals(key) ? name : said;
   }
 
   private static boolean isRule(Criterion criterion) {

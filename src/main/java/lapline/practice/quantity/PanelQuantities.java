@@ -18,6 +18,8 @@ public final class PanelQuantities {
   /** Share of the panel's area with its film inside that target. */
   public static final String FILM_SHARE = "film-share";
 
+  public static final String OVERLAP = "overlap";
+
   /** Rules that are kept or broken, and never nearly kept. */
   public static final Set<String> RULES = Set.of("film-plan", "film-spots");
 
@@ -36,7 +38,7 @@ public final class PanelQuantities {
                 .from("distance-start", "distance-end"),
             new PanelQuantity("stroke-speed", Dimension.SPEED, 0.01, 5, GunQuantities::strokeSpeed)
                 .from("stroke-time"),
-            new PanelQuantity("overlap", Dimension.SHARE, 0, 1, GunQuantities::overlap)
+            new PanelQuantity(OVERLAP, Dimension.SHARE, 0, 1, GunQuantities::overlap)
                 .from("pass-spacing", "fan-width"),
             new PanelQuantity("flash-time", Dimension.DURATION, 0, 43200, FlashTimes::of)
                 .from("flash")

@@ -49,6 +49,22 @@ class CriterionEvidenceTest {
             "Few thin places, none far too thin (counting rule of ISO 19840): broken, target kept.");
   }
 
+  @Test
+  void what_went_into_a_number_is_called_by_its_name_and_a_part_of_a_mix_as_on_the_sheet() {
+    clear.put("air-temperature", "21 °C").put("panel-temperature", "20 °C").put("humidity", "55");
+    clear.put("mix-amount.s1", "400").put("mix-amount.s2", "100").put("mix-amount.s3", "100");
+    assertThat(inputs("dew")).contains("Dew point", "Relative humidity");
+    assertThat(inputs("mix")).containsExactly("Clear", "Hardener", "Reducer");
+  }
+
+  private List<String> inputs(String criterion) {
+    PhraseWriter words = new PhraseWriter(new Messages(), UnitSystem.METRIC);
+    CriterionWriter criteria = new CriterionWriter(words, WrittenPanel.COURSE.measurands()::find);
+    return clear.score().result(criterion).orElseThrow().working().inputs().stream()
+        .map(criteria::input)
+        .toList();
+  }
+
   private static List<String> evidence(WrittenPanel panel, String finding) {
     PanelScore score = panel.score();
     PhraseWriter words = new PhraseWriter(new Messages(), UnitSystem.METRIC);
