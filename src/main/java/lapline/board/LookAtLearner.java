@@ -108,10 +108,11 @@ public class LookAtLearner {
     Optional<SignOff> signOff = signOffs.latest(person.id(), skill.id());
     Optional<SignOff.Standing> standing = signOff.map(s -> s.at(clock.instant()));
     int checks = curriculum.lesson(unit.id()).map(Lesson::checks).map(List::size).orElse(0);
-    boolean good = standing.filter(s -> s == SignOff.Standing.GOOD).isPresent();
+    // one that is near its end is to be renewed, which is work again
+    boolean settled = signOff.filter(s -> s.settledAt(clock.instant())).isPresent();
     boolean passed = evidence.examPassed();
     ExamFacts exam = passed ? ExamFacts.NONE : exams.facts(person, unit.id());
-    UnitFacts facts = facts(progress, checks, exam, draft.isPresent(), evidence, panels, good);
+    UnitFacts facts = facts(progress, checks, exam, draft.isPresent(), evidence, panels, settled);
     return new UnitView(
         unit,
         NextStep.of(facts),

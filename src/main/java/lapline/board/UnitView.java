@@ -30,4 +30,16 @@ public record UnitView(
     List<Attempt> panels,
     Evidence evidence,
     SignOff signOff,
-    SignOff.Standing standing) {}
+    SignOff.Standing standing) {
+
+  /** When the sign-off ends or ended, while what is next is for its renewal; else null. */
+  public Instant renewing() {
+    boolean ends = standing == SignOff.Standing.GOOD || standing == SignOff.Standing.EXPIRED;
+    return ends && next.step() != NextStep.Step.DONE ? signOff.expires() : null;
+  }
+
+  /** Whether it has ended already. */
+  public boolean ended() {
+    return standing == SignOff.Standing.EXPIRED;
+  }
+}
