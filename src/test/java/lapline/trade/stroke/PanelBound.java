@@ -34,7 +34,7 @@ final class PanelBound {
       int after = first + coat.centrelines().size();
       for (int pass = first; pass < after; pass++) {
         List<double[]> beyond = panel.passes.subList(pass, after);
-        double read = pass == first ? 0.005 : 0.003;
+        double read = pass == first ? SprayedPanel.FIRST_READ : SprayedPanel.STEP_READ;
         nudge(d -> beyond.forEach(p -> p[0] += read * d), 1);
         double[] one = panel.passes.get(pass);
         nudge(d -> one[1] += 0.03 * d, 1);

@@ -18,6 +18,11 @@ final class SprayedPanel {
   static final double HEIGHT = 0.46;
   static final double FAN = 0.23;
 
+  /** How well a tape is read where the first pass lay, and from pass to pass, metres. */
+  static final double FIRST_READ = 0.005;
+
+  static final double STEP_READ = 0.003;
+
   double fan = FAN;
   double film = 57.5e-6;
   double overlap = 0.7;
@@ -83,13 +88,13 @@ final class SprayedPanel {
       return PassPlan.Coat.even(0, step, FAN, HEIGHT, 0.006, 0.05, step / 3);
     }
     List<Double> read = new ArrayList<>();
-    double y = lines.get(0) + 0.005 * chance.nextGaussian();
+    double y = lines.get(0) + FIRST_READ * chance.nextGaussian();
     read.add(y);
     for (int i = 1; i < lines.size(); i++) {
-      y += Math.max(0.005, lines.get(i) - lines.get(i - 1) + 0.003 * chance.nextGaussian());
+      y += Math.max(0.005, lines.get(i) - lines.get(i - 1) + STEP_READ * chance.nextGaussian());
       read.add(y);
     }
-    return new PassPlan.Coat(read, 0.003, 0.01, 0.01);
+    return new PassPlan.Coat(read, STEP_READ, 0.01, 0.01);
   }
 
   /** Steps of the passes over the panel, as read from a tape, the upper one first; or none. */
