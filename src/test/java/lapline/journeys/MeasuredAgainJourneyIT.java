@@ -58,7 +58,7 @@ class MeasuredAgainJourneyIT extends AtThePanel {
   void a_film_that_no_stroke_explains_is_told_so_before_any_cause_and_any_slider() {
     double[] film = new double[15];
     Arrays.setAll(film, i -> i % 2 == 0 ? 66 : 48);
-    String panel = score("apprentice9", film);
+    String panel = score("apprentice2", film);
     assertThat(browser.findElement(By.cssSelector(".change .next")).getText())
         .isEqualTo("The readings fit no pattern that Lapline knows.");
     isAccessible();
