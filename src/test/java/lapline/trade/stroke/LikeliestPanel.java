@@ -73,8 +73,7 @@ final class LikeliestPanel {
   private SprayedPanel panel(double[] p) {
     SprayedPanel panel = new SprayedPanel();
     panel.film = film * Math.exp(p[0]);
-    panel.fan =
-        plan.fanWidth().value() + p[1] * plan.fanWidth().standardUncertainty();
+    panel.fan = plan.fanWidth().value() + p[1] * plan.fanWidth().standardUncertainty();
     panel.beta = plan.beta().value() + p[2] * plan.beta().standardUncertainty();
     int next = FIRST_PASS;
     for (PassPlan.Coat coat : plan.coats()) {
