@@ -181,7 +181,7 @@ class InstructorJourneyIT extends Journey {
     press("accept");
     untilText("Accepted: ");
     open("/teach/bench?attempt=" + id);
-    assertThat(title()).startsWith("Accepted at the bench already");
+    waiting().until(d -> title().startsWith("Accepted at the bench already"));
   }
 
   @Test

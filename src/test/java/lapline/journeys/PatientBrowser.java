@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import org.openqa.selenium.By;
 import org.openqa.selenium.NoSuchElementException;
 import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.WrapsElement;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -62,6 +63,15 @@ final class PatientBrowser extends ChromeDriver {
             new Found(element, again));
   }
 
+  /**
+   * The driver's word for an element that goes while it is looked at differs from the usual one.
+   */
+  private static boolean isGone(Throwable thrown) {
+    return thrown instanceof StaleElementReferenceException
+        || (thrown instanceof WebDriverException
+            && String.valueOf(thrown.getMessage()).contains("does not belong to the document"));
+  }
+
   private static final class Found implements InvocationHandler {
     private final Supplier<WebElement> again;
     private WebElement element;
@@ -80,8 +90,11 @@ final class PatientBrowser extends ChromeDriver {
         try {
           return method.invoke(element, arguments);
         } catch (InvocationTargetException thrown) {
-          if (look == LOOKS || !(thrown.getCause() instanceof StaleElementReferenceException)) {
+          if (!isGone(thrown.getCause())) {
             throw thrown.getCause();
+          }
+          if (look == LOOKS) {
+            throw new StaleElementReferenceException("gone at each look", thrown.getCause());
           }
           element = again.get();
         }
