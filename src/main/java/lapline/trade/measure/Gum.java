@@ -108,11 +108,12 @@ public final class Gum {
    *
    * <p>Of inputs with fewer than five degrees of freedom, such as means of three to five readings,
    * the result's are not those of equation G.2b but such that its interval holds 94 to 96 % ({@link
-   * FewReadings}); up to 97 % where means of three or four carry a gauge's error of about a third
-   * of their scatter or more, since how few readings each has is then hidden in its number. The
-   * exception is a mean of two readings: 91 to 99 %, for one deviation says too little of a
-   * scatter, and that no rule can hold exactly is known (Linnik, Statistical Problems with Nuisance
-   * Parameters, 1968; from memory).
+   * FewReadings}). At least 95 % is what it states of a mean of two readings, whose one deviation
+   * says too little of a scatter: up to 98 %, with a gauge's error in it up to 99, and no rule that
+   * makes sense keeps to 96; that none can hold exactly is known (Linnik, Statistical Problems with
+   * Nuisance Parameters, 1968; from memory). At least 95 % too where means of three or four carry a
+   * gauge's error of about a third of their scatter or more: up to 97 %, since how few readings
+   * each has is then hidden in its number.
    */
   public static Estimate difference(Estimate a, Estimate b) {
     return FewReadings.joined(a.value() - b.value(), a, b);

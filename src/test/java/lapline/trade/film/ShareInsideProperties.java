@@ -48,30 +48,26 @@ class ShareInsideProperties {
     return held / (double) PANELS;
   }
 
+  /** Films far wider than the range, and almost all inside; in the middle and off it. */
   @ParameterizedTest
-  @CsvSource({"5, 57.5, 6", "10, 53, 4", "15, 57.5, 3"})
+  @CsvSource({
+    "3, 57.5, 2",
+    "3, 57.5, 3",
+    "3, 57.5, 9",
+    "3, 53, 4",
+    "4, 57.5, 9",
+    "4, 53, 3",
+    "5, 57.5, 2",
+    "5, 57.5, 6",
+    "5, 57.5, 9",
+    "5, 57.5, 12",
+    "7, 57.5, 12",
+    "10, 53, 4",
+    "15, 57.5, 3"
+  })
   void an_interval_of_95_per_cent_holds_the_true_share_94_to_96_times_in_100(
       int count, double mean, double spread) {
     assertThat(held(count, mean * 1e-6, spread * 1e-6, CLEAR)).isBetween(0.94, 0.96);
-  }
-
-  @ParameterizedTest
-  @CsvSource({"5, 57.5, 9", "5, 57.5, 12", "7, 57.5, 12"})
-  void that_of_a_film_wider_than_its_range_holds_it_up_to_97_times(
-      int count, double mean, double spread) {
-    assertThat(held(count, mean * 1e-6, spread * 1e-6, CLEAR)).isBetween(0.95, 0.97);
-  }
-
-  /** True share 99.98 %. */
-  @Test
-  void five_readings_of_a_film_almost_all_inside_hold_it_no_less_than_92_times() {
-    assertThat(held(5, 57.5e-6, 2e-6, CLEAR)).isBetween(0.92, 0.96);
-  }
-
-  @ParameterizedTest
-  @CsvSource({"3, 57.5, 3", "3, 57.5, 9", "4, 57.5, 9", "4, 53, 3"})
-  void three_or_four_readings_hold_it_91_to_97_times(int count, double mean, double spread) {
-    assertThat(held(count, mean * 1e-6, spread * 1e-6, CLEAR)).isBetween(0.905, 0.973);
   }
 
   @ParameterizedTest
