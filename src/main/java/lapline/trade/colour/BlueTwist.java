@@ -1,5 +1,8 @@
 package lapline.trade.colour;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * sin 2Δθ of CIEDE2000, Δθ = 30° exp(−((h − 275°)/25)²): how far the ellipses of just-seen
  * differences stand askew among the blues.
@@ -16,14 +19,14 @@ final class BlueTwist {
   private static final double END = 1.9;
 
   /**
-   * Of the bell's fourth root, which is flat enough for few terms. Beyond 1.3 the bell is so low
-   * that what the polynomial errs there does not show in its fourth power.
+   * Of the bell's fourth root, which is flat enough for few terms. Beyond 1.4 the bell is so low
+   * that what the polynomial errs there, to 2, does not show in its fourth power.
    */
   private static final Polynomial ROOT_OF_BELL =
-      new Polynomial(x -> Math.pow(bell(x), 0.25), 1.3, 14);
+      new Polynomial(x -> Math.pow(bell(x), 0.25), 1.4, 13);
 
   /** sin(60° x)/x over x². */
-  private static final Polynomial SINE_PER_BELL = new Polynomial(BlueTwist::sinePerBell, 1, 8);
+  private static final Polynomial SINE_PER_BELL = new Polynomial(BlueTwist::sinePerBell, 1, 7);
 
   private BlueTwist() {}
 
@@ -63,26 +66,32 @@ final class BlueTwist {
     return bell == 0 ? Math.PI / 3 : Math.sin(Math.PI / 3 * bell) / bell;
   }
 
-  /** Of many hues, without a branch, so that a processor takes several at once. */
+  /** Of many hues, in {@linkplain Pass passes}. */
   static final class Block {
-    private final double[] along = new double[DifferenceBlock.SIZE];
-    private final double[] bell = new double[DifferenceBlock.SIZE];
-    private final double[] sine = new double[DifferenceBlock.SIZE];
+    private final double[] along = DifferenceBlock.row();
+    private final double[] bell = DifferenceBlock.row();
+    private final double[] sine = DifferenceBlock.row();
 
     /**
-     * @param twist where the sines go
+     * R_T times the root of the product of the chromas.
+     *
+     * @param crossed where it goes
      */
-    void sines(double[] cos, double[] sin, double[] twist, int n) {
-      along(cos, sin, along, n);
-      ROOT_OF_BELL.at(along, bell, n);
-      fourthPower(bell, along, n);
-      SINE_PER_BELL.at(along, sine, n);
-      counted(cos, sin, bell, sine, twist, n);
+    List<Pass> passes(
+        double[] cos, double[] sin, double[] product, double[] saturation, double[] crossed) {
+      List<Pass> all = new ArrayList<>();
+      all.add(n -> along(cos, sin, along, n));
+      all.addAll(ROOT_OF_BELL.passes(along, bell));
+      all.add(n -> fourthPower(bell, along, n));
+      all.addAll(SINE_PER_BELL.passes(along, sine));
+      all.add(n -> counted(cos, sin, bell, n));
+      all.add(n -> crossed(product, saturation, bell, sine, crossed, n));
+      return all;
     }
 
     private static void along(double[] cos, double[] sin, double[] along, int n) {
       for (int i = 0; i < n; i++) {
-        along[i] = Math.min(END, BlueTwist.along(cos[i], sin[i]));
+        along[i] = BlueTwist.along(cos[i], sin[i]);
       }
     }
 
@@ -95,11 +104,22 @@ final class BlueTwist {
     }
 
     /** Nothing where neither is below 0: half of what is from −1 to 1 has its sign as its floor. */
-    private static void counted(
-        double[] cos, double[] sin, double[] bell, double[] sine, double[] twist, int n) {
+    private static void counted(double[] cos, double[] sin, double[] bell, int n) {
       for (int i = 0; i < n; i++) {
         double past = (1 + Math.floor(0.5 * cos[i])) * (1 + Math.floor(0.5 * sin[i]));
-        twist[i] = (1 - past) * bell[i] * sine[i];
+        bell[i] *= 1 - past;
+      }
+    }
+
+    private static void crossed(
+        double[] product,
+        double[] saturation,
+        double[] bell,
+        double[] sine,
+        double[] crossed,
+        int n) {
+      for (int i = 0; i < n; i++) {
+        crossed[i] = -2 * Math.sqrt(product[i] * saturation[i]) * (bell[i] * sine[i]);
       }
     }
   }

@@ -44,11 +44,11 @@ public final class ColourDifferences {
       block.put(i, ones.get(from + i), others.get(from + i));
     }
     block.work(n);
+    block.copyDifferences(differences, from, n);
     for (int i = 0; i < n; i++) {
-      differences[from + i] =
-          block.isFit(i)
-              ? block.difference(i)
-              : Ciede2000.of(ones.get(from + i), others.get(from + i));
+      if (!block.isFit(i)) {
+        differences[from + i] = Ciede2000.of(ones.get(from + i), others.get(from + i));
+      }
     }
   }
 }

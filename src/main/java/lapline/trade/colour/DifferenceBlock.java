@@ -1,54 +1,80 @@
 package lapline.trade.colour;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
- * CIEDE2000 of a block of pairs, worked through in short passes without a branch, which a processor
- * takes several pairs at a time; formula and names as in {@link Ciede2000}, with fewer divisions
- * and roots. What is least or most of two numbers is not asked in a pass, for that takes as long as
- * a root.
+ * CIEDE2000 of a block of pairs, worked through in {@linkplain Pass passes}; formula and names as
+ * in {@link Ciede2000}, with fewer divisions and roots. These take most of the time, and what else
+ * stands in the same pass costs next to nothing, as long as the loop stays short enough. What is
+ * least or most of two numbers is not asked in a pass, for that takes as long as a root.
  *
  * <p>A pair with a grey, or whose hues lie a quarter turn and more apart, has to be taken by
  * itself: {@link #isFit} is false then and its difference means nothing.
  */
 final class DifferenceBlock {
-  /** All arrays of a block together stay in a core's first cache, which 512 pairs overflow. */
+  /** All rows of a block together stay in a core's first cache, which 512 pairs overflow. */
   static final int SIZE = 256;
+
+  /** With so many more a row is whole lines of a cache, and all rows begin alike in theirs. */
+  private static final int SPARE = 6;
 
   private static final double CHROMA_25_TO_7 = Math.pow(25, 7);
 
-  private final BlueTwist.Block blues = new BlueTwist.Block();
-  private final HueTerm.Block hueTerm = new HueTerm.Block();
-  private final double[] l1 = new double[SIZE];
-  private final double[] a1 = new double[SIZE];
-  private final double[] b1 = new double[SIZE];
-  private final double[] l2 = new double[SIZE];
-  private final double[] a2 = new double[SIZE];
-  private final double[] b2 = new double[SIZE];
-  private final double[] c1 = new double[SIZE];
-  private final double[] c2 = new double[SIZE];
-  private final double[] chroma = new double[SIZE];
-  private final double[] saturation = new double[SIZE];
-  private final double[] product = new double[SIZE];
-  private final double[] inner = new double[SIZE];
-  private final double[] doubled = new double[SIZE];
-  private final double[] perBoth = new double[SIZE];
-  private final double[] perLength = new double[SIZE];
-  private final double[] cos = new double[SIZE];
-  private final double[] sin = new double[SIZE];
-  private final double[] turn = new double[SIZE];
-  private final double[] perHue = new double[SIZE];
-  private final double[] crossed = new double[SIZE];
-  private final double[] perLightness = new double[SIZE];
-  private final double[] size = new double[SIZE];
+  private final double[] a1 = row();
+  private final double[] b1 = row();
+  private final double[] a2 = row();
+  private final double[] b2 = row();
+  private final double[] c1 = row();
+  private final double[] c2 = row();
+  private final double[] chroma = row();
+  private final double[] product = row();
+  private final double[] inner = row();
+  private final double[] saturation = row();
+  private final double[] perLength = row();
+  private final double[] cos = row();
+  private final double[] sin = row();
+  private final double[] turn = row();
+  private final double[] crossed = row();
+  private final double[] perLightness = row();
+  private final double[] perHue = row();
+  private final double[] size = row();
+  private final List<Pass> passes = passes();
 
-  /** The chroma is worked out here, pair by pair, while a core waits for the next ones to come. */
+  /** One number for each pair. */
+  static double[] row() {
+    return new double[SIZE + SPARE];
+  }
+
+  private List<Pass> passes() {
+    List<Pass> all = new ArrayList<>();
+    all.add(n -> stretch(chroma, a1, a2, n));
+    all.add(n -> chromas(a1, b1, c1, n));
+    all.add(n -> chromas(a2, b2, c1, c2, chroma, product, n));
+    all.add(n -> inner(a1, b1, a2, b2, inner, n));
+    all.add(n -> perLength(product, inner, chroma, saturation, perLength, n));
+    all.add(n -> middles(a1, a2, c1, c2, perLength, cos, n));
+    all.add(n -> middles(b1, b2, c1, c2, perLength, sin, n));
+    all.add(n -> turns(a1, b1, a2, b2, perLength, turn, n));
+    all.add(n -> HueTerm.perHue(cos, sin, chroma, perHue, n));
+    all.addAll(new BlueTwist.Block().passes(cos, sin, product, saturation, crossed));
+    all.add(n -> scale(chroma, perHue, perLightness, c1, c2, turn, n));
+    all.add(n -> weigh(chroma, perHue, perLightness, size, n));
+    all.add(n -> sizes(c2, turn, product, crossed, perLightness, size, n));
+    return all;
+  }
+
+  /** Three roots are worked out here, pair by pair, while a core waits for colours to come. */
   void put(int at, Lab first, Lab second) {
-    l1[at] = first.lightness();
     a1[at] = first.a();
     b1[at] = first.b();
-    l2[at] = second.lightness();
     a2[at] = second.a();
     b2[at] = second.b();
     chroma[at] = (length(first) + length(second)) / 2;
+    double off = (first.lightness() + second.lightness()) / 2 - 50;
+    double root = Math.sqrt(20 + off * off);
+    perLightness[at] = root + 0.015 * (off * off);
+    size[at] = (second.lightness() - first.lightness()) * root;
   }
 
   private static double length(Lab colour) {
@@ -57,48 +83,18 @@ final class DifferenceBlock {
 
   /** The first {@code n} pairs that were put. */
   void work(int n) {
-    saturations(chroma, saturation, n);
-    stretch(saturation, a1, a2, n);
-    chromas(n);
-    turns(n);
-    hueTerm.at(cos, sin, perHue, n);
-    perHue(chroma, perHue, n);
-    blues.sines(cos, sin, crossed, n);
-    crossed(product, chroma, doubled, perBoth, crossed, n);
-    sizes(n);
+    for (Pass pass : passes) {
+      pass.over(n);
+    }
   }
 
+  /** An inner product so large is not larger than that of the chromas, so there is no grey. */
   boolean isFit(int at) {
-    return inner[at] > 0 && product[at] > HuePair.GREY;
+    return inner[at] > HuePair.GREY;
   }
 
-  double difference(int at) {
-    return size[at];
-  }
-
-  private void chromas(int n) {
-    lengths(a1, b1, c1, n);
-    lengths(a2, b2, c2, n);
-    means(c1, c2, chroma, n);
-  }
-
-  private static void lengths(double[] a, double[] b, double[] c, int n) {
-    for (int i = 0; i < n; i++) {
-      c[i] = Math.sqrt(a[i] * a[i] + b[i] * b[i]);
-    }
-  }
-
-  private static void means(double[] c1, double[] c2, double[] mean, int n) {
-    for (int i = 0; i < n; i++) {
-      mean[i] = (c1[i] + c2[i]) / 2;
-    }
-  }
-
-  private static void saturations(double[] chroma, double[] saturation, int n) {
-    for (int i = 0; i < n; i++) {
-      double seventh = seventh(chroma[i]);
-      saturation[i] = Math.sqrt(seventh / (seventh + CHROMA_25_TO_7));
-    }
+  void copyDifferences(double[] target, int from, int n) {
+    System.arraycopy(size, 0, target, from, n);
   }
 
   private static double seventh(double chroma) {
@@ -106,29 +102,29 @@ final class DifferenceBlock {
     return squared * squared * squared * chroma;
   }
 
-  private static void stretch(double[] saturation, double[] a1, double[] a2, int n) {
+  private static void stretch(double[] chroma, double[] a1, double[] a2, int n) {
     for (int i = 0; i < n; i++) {
-      double stretch = 1 + 0.5 * (1 - saturation[i]);
+      double seventh = seventh(chroma[i]);
+      double stretch = 1.5 - 0.5 * Math.sqrt(seventh / (seventh + CHROMA_25_TO_7));
       a1[i] *= stretch;
       a2[i] *= stretch;
     }
   }
 
-  private void turns(int n) {
-    products(c1, c2, product, n);
-    inner(a1, b1, a2, b2, inner, n);
-    doubled(product, inner, doubled, n);
-    perBoth(doubled, chroma, perBoth, n);
-    perLength(perBoth, chroma, perLength, n);
-    middles(a1, a2, c1, c2, perLength, cos, n);
-    middles(b1, b2, c1, c2, perLength, sin, n);
-    across(a1, b1, a2, b2, turn, n);
-    turns(perLength, turn, n);
+  private static void chromas(double[] a, double[] b, double[] c, int n) {
+    for (int i = 0; i < n; i++) {
+      c[i] = Math.sqrt(a[i] * a[i] + b[i] * b[i]);
+    }
   }
 
-  private static void products(double[] c1, double[] c2, double[] product, int n) {
+  /** Of the second colours, with what follows from both. */
+  private static void chromas(
+      double[] a, double[] b, double[] c1, double[] c2, double[] mean, double[] product, int n) {
     for (int i = 0; i < n; i++) {
-      product[i] = c1[i] * c2[i];
+      double c = Math.sqrt(a[i] * a[i] + b[i] * b[i]);
+      c2[i] = c;
+      mean[i] = (c1[i] + c) / 2;
+      product[i] = c1[i] * c;
     }
   }
 
@@ -139,23 +135,24 @@ final class DifferenceBlock {
     }
   }
 
-  /** Both drawn to one distance from grey add up to a length of √(2p(p + d)), p = C₁C₂, d inner. */
-  private static void doubled(double[] product, double[] inner, double[] doubled, int n) {
+  /**
+   * Both drawn to one distance from grey add up to a length of √(2p(p + d)), p = C₁C₂, d inner. One
+   * division for it and for the saturation, whose root waits for R_T.
+   */
+  private static void perLength(
+      double[] product,
+      double[] inner,
+      double[] chroma,
+      double[] saturation,
+      double[] perLength,
+      int n) {
     for (int i = 0; i < n; i++) {
-      doubled[i] = product[i] * (product[i] + inner[i]);
-    }
-  }
-
-  /** One division for that length and for the saturation. */
-  private static void perBoth(double[] doubled, double[] chroma, double[] per, int n) {
-    for (int i = 0; i < n; i++) {
-      per[i] = 1 / (doubled[i] * (seventh(chroma[i]) + CHROMA_25_TO_7));
-    }
-  }
-
-  private static void perLength(double[] perBoth, double[] chroma, double[] perLength, int n) {
-    for (int i = 0; i < n; i++) {
-      perLength[i] = Math.sqrt(0.5 * perBoth[i] * (seventh(chroma[i]) + CHROMA_25_TO_7));
+      double doubled = product[i] * (product[i] + inner[i]);
+      double seventh = seventh(chroma[i]);
+      double more = seventh + CHROMA_25_TO_7;
+      double perBoth = 1 / (doubled * more);
+      saturation[i] = seventh * (doubled * perBoth);
+      perLength[i] = Math.sqrt(0.5 * perBoth * more);
     }
   }
 
@@ -172,92 +169,58 @@ final class DifferenceBlock {
     }
   }
 
-  private static void across(
-      double[] a1, double[] b1, double[] a2, double[] b2, double[] across, int n) {
-    for (int i = 0; i < n; i++) {
-      across[i] = a1[i] * b2[i] - a2[i] * b1[i];
-    }
-  }
-
   /** 2 sin(Δh/2), which makes ΔH′ with a root of the product that is left out until the end. */
-  private static void turns(double[] perLength, double[] turn, int n) {
-    for (int i = 0; i < n; i++) {
-      turn[i] *= 2 * perLength[i];
-    }
-  }
-
-  private static void perHue(double[] chroma, double[] term, int n) {
-    for (int i = 0; i < n; i++) {
-      term[i] = 1 + 0.015 * chroma[i] * term[i];
-    }
-  }
-
-  private void sizes(int n) {
-    lightness(l1, l2, perLightness, size, n);
-    scaleLightness(chroma, perHue, size, n);
-    scaleChroma(c1, c2, perHue, perLightness, n);
-    scaleHue(chroma, perLightness, turn, n);
-    lengths(c2, turn, product, crossed, size, n);
-    common(perLightness, chroma, perHue, size, n);
-  }
-
-  /** R_T, from the twist of the blues, with the root that makes ΔH′ of a turn. */
-  private static void crossed(
-      double[] product,
-      double[] chroma,
-      double[] doubled,
-      double[] perBoth,
-      double[] crossed,
+  private static void turns(
+      double[] a1,
+      double[] b1,
+      double[] a2,
+      double[] b2,
+      double[] perLength,
+      double[] turn,
       int n) {
     for (int i = 0; i < n; i++) {
-      double saturation = seventh(chroma[i]) * (doubled[i] * perBoth[i]);
-      crossed[i] *= -2 * Math.sqrt(product[i] * saturation);
+      turn[i] = (a1[i] * b2[i] - a2[i] * b1[i]) * (2 * perLength[i]);
     }
   }
 
-  private static void lightness(double[] l1, double[] l2, double[] per, double[] step, int n) {
-    for (int i = 0; i < n; i++) {
-      double off = (l1[i] + l2[i]) / 2 - 50;
-      double root = Math.sqrt(20 + off * off);
-      per[i] = root + 0.015 * (off * off);
-      step[i] = (l2[i] - l1[i]) * root;
-    }
-  }
-
-  /** Each part times the weighting functions of the other two. */
-  private static void scaleLightness(double[] chroma, double[] perHue, double[] part, int n) {
-    for (int i = 0; i < n; i++) {
-      part[i] *= (1 + 0.045 * chroma[i]) * perHue[i];
-    }
-  }
-
-  private static void scaleChroma(
-      double[] c1, double[] c2, double[] perHue, double[] perLightness, int n) {
+  /** Steps of chroma and hue, each times the weighting functions of the other two parts. */
+  private static void scale(
+      double[] chroma,
+      double[] perHue,
+      double[] perLightness,
+      double[] c1,
+      double[] c2,
+      double[] turn,
+      int n) {
     for (int i = 0; i < n; i++) {
       c2[i] = (c2[i] - c1[i]) * (perHue[i] * perLightness[i]);
+      turn[i] *= (1 + 0.045 * chroma[i]) * perLightness[i];
     }
   }
 
-  private static void scaleHue(double[] chroma, double[] perLightness, double[] part, int n) {
+  /** The step of lightness likewise, and all three weighting functions together. */
+  private static void weigh(
+      double[] chroma, double[] perHue, double[] perLightness, double[] step, int n) {
     for (int i = 0; i < n; i++) {
-      part[i] *= (1 + 0.045 * chroma[i]) * perLightness[i];
+      double both = (1 + 0.045 * chroma[i]) * perHue[i];
+      step[i] *= both;
+      perLightness[i] *= both;
     }
   }
 
-  /** The sum is never below 0, for |R_T| stays below 2. */
-  private static void lengths(
-      double[] c, double[] turn, double[] product, double[] crossed, double[] size, int n) {
+  /** One division for all three parts. The sum is never below 0, for |R_T| stays below 2. */
+  private static void sizes(
+      double[] c,
+      double[] turn,
+      double[] product,
+      double[] crossed,
+      double[] weights,
+      double[] size,
+      int n) {
     for (int i = 0; i < n; i++) {
       double squared = size[i] * size[i] + c[i] * c[i];
-      size[i] = Math.sqrt(squared + turn[i] * (product[i] * turn[i] + crossed[i] * c[i]));
-    }
-  }
-
-  /** One division for all three parts. */
-  private static void common(
-      double[] perLightness, double[] chroma, double[] perHue, double[] size, int n) {
-    for (int i = 0; i < n; i++) {
-      size[i] /= perLightness[i] * (1 + 0.045 * chroma[i]) * perHue[i];
+      squared += turn[i] * (product[i] * turn[i] + crossed[i] * c[i]);
+      size[i] = Math.sqrt(squared) / weights[i];
     }
   }
 }

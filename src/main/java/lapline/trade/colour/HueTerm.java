@@ -39,28 +39,12 @@ final class HueTerm {
         + cos2 * (0.24 + COS2_COS2 * cos2 + COS2_SIN2 * sin2);
   }
 
-  /** Of many hues, in two passes over them, so that a processor takes several at once. */
-  static final class Block {
-    private final double[] cos2 = new double[DifferenceBlock.SIZE];
-    private final double[] sin2 = new double[DifferenceBlock.SIZE];
-
-    void at(double[] cos, double[] sin, double[] term, int n) {
-      doubled(cos, sin, cos2, sin2, n);
-      sum(cos, sin, cos2, sin2, term, n);
-    }
-
-    private static void doubled(double[] cos, double[] sin, double[] cos2, double[] sin2, int n) {
-      for (int i = 0; i < n; i++) {
-        cos2[i] = cos[i] * cos[i] - sin[i] * sin[i];
-        sin2[i] = 2 * sin[i] * cos[i];
-      }
-    }
-
-    private static void sum(
-        double[] cos, double[] sin, double[] cos2, double[] sin2, double[] term, int n) {
-      for (int i = 0; i < n; i++) {
-        term[i] = HueTerm.sum(cos[i], sin[i], cos2[i], sin2[i]);
-      }
+  /** S_H = 1 + 0.015 C T of many pairs, as a {@link Pass}. */
+  static void perHue(double[] cos, double[] sin, double[] chroma, double[] perHue, int n) {
+    for (int i = 0; i < n; i++) {
+      double cos2 = cos[i] * cos[i] - sin[i] * sin[i];
+      double sin2 = 2 * sin[i] * cos[i];
+      perHue[i] = 1 + 0.015 * chroma[i] * sum(cos[i], sin[i], cos2, sin2);
     }
   }
 }

@@ -1,5 +1,7 @@
 package lapline.trade.colour;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -7,18 +9,16 @@ import java.util.function.DoubleUnaryOperator;
  * polynomial, where it strays least between them.
  */
 final class Polynomial {
-  /** Over −1 to 1, that of the highest power last. */
+  /** That of the highest power last. */
   private final double[] coefficients;
 
-  private final double perHalf;
-
   /**
-   * @param terms an even number
+   * @param terms 1 more than a multiple of 6
    */
   Polynomial(DoubleUnaryOperator function, double end, int terms) {
-    perHalf = 2 / end;
+    double perHalf = 2 / end;
     double[] series = series(u -> function.applyAsDouble((u + 1) / perHalf), terms);
-    coefficients = powers(series);
+    coefficients = powers(series, perHalf);
   }
 
   /** Sum of Chebyshev polynomials that meets a function at as many places. */
@@ -35,8 +35,10 @@ final class Polynomial {
     return series;
   }
 
-  /** The same in powers, by T(j + 1) = 2 u T(j) − T(j − 1). */
-  private static double[] powers(double[] series) {
+  /**
+   * The same in powers, by T(j + 1) = 2 u T(j) − T(j − 1), u from −1 to 1 on the way to the end.
+   */
+  private static double[] powers(double[] series, double perHalf) {
     int terms = series.length;
     double[] sum = new double[terms];
     double[] before = new double[terms];
@@ -47,7 +49,7 @@ final class Polynomial {
       for (int power = 0; power < terms; power++) {
         sum[power] += series[j] * now[power];
         double raised = power == 0 ? 0 : now[power - 1];
-        next[power] = (j == 0 ? 1 : 2) * raised - before[power];
+        next[power] = (j == 0 ? 1 : 2) * (perHalf * raised - now[power]) - before[power];
       }
       before = now;
       now = next;
@@ -56,43 +58,55 @@ final class Polynomial {
   }
 
   double at(double x) {
-    double u = x * perHalf - 1;
     double sum = 0;
     for (int k = coefficients.length - 1; k >= 0; k--) {
-      sum = sum * u + coefficients[k];
+      sum = sum * x + coefficients[k];
     }
     return sum;
   }
 
   /**
-   * At many places, two powers in each pass over them, so that a processor takes several at once.
+   * The sums at many places, six powers in each pass over them.
    *
-   * @param x what it stands at, which is overwritten
+   * @param x the places
+   * @param sums where the sums go
    */
-  void at(double[] x, double[] sums, int n) {
-    overHalf(x, perHalf, n);
+  List<Pass> passes(double[] x, double[] sums) {
     int last = coefficients.length - 1;
-    firstPower(coefficients[last], coefficients[last - 1], x, sums, n);
-    for (int k = last - 2; k > 0; k -= 2) {
-      twoPowers(coefficients[k], coefficients[k - 1], x, sums, n);
+    double highest = coefficients[last];
+    Six first = Six.from(coefficients, last - 6);
+    List<Pass> all = new ArrayList<>();
+    all.add(n -> first.begin(highest, x, sums, n));
+    for (int k = last - 12; k >= 0; k -= 6) {
+      Six next = Six.from(coefficients, k);
+      all.add(n -> next.goOn(x, sums, n));
     }
+    return all;
   }
 
-  private static void overHalf(double[] x, double perHalf, int n) {
-    for (int i = 0; i < n; i++) {
-      x[i] = x[i] * perHalf - 1;
+  /**
+   * Coefficients of six powers. They stand in fields, for a coefficient in an array might change
+   * with every sum that is put into one, for all that the compiler knows.
+   */
+  private record Six(double a, double b, double c, double d, double e, double f) {
+    static Six from(double[] all, int k) {
+      return new Six(all[k], all[k + 1], all[k + 2], all[k + 3], all[k + 4], all[k + 5]);
     }
-  }
 
-  private static void firstPower(double odd, double even, double[] u, double[] sums, int n) {
-    for (int i = 0; i < n; i++) {
-      sums[i] = odd * u[i] + even;
+    private double on(double sum, double x) {
+      return (((((sum * x + f) * x + e) * x + d) * x + c) * x + b) * x + a;
     }
-  }
 
-  private static void twoPowers(double odd, double even, double[] u, double[] sums, int n) {
-    for (int i = 0; i < n; i++) {
-      sums[i] = (sums[i] * u[i] + odd) * u[i] + even;
+    void begin(double highest, double[] x, double[] sums, int n) {
+      for (int i = 0; i < n; i++) {
+        sums[i] = on(highest, x[i]);
+      }
+    }
+
+    void goOn(double[] x, double[] sums, int n) {
+      for (int i = 0; i < n; i++) {
+        sums[i] = on(sums[i], x[i]);
+      }
     }
   }
 }
