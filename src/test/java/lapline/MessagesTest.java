@@ -16,6 +16,7 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import lapline.content.units.NumberAndUnit;
 import org.junit.jupiter.api.Test;
 
 /** Every sentence a person sees stands in a message bundle, and every key used has its sentence. */
@@ -112,6 +113,21 @@ class MessagesTest {
       }
     }
     assertThat(wrong).isEmpty();
+  }
+
+  @Test
+  void no_line_ends_between_a_number_and_its_unit() throws IOException {
+    List<String> parted = new ArrayList<>();
+    for (Path bundle : files(BUNDLES, ".properties")) {
+      load(bundle)
+          .forEach(
+              (key, sentence) -> {
+                if (!NumberAndUnit.together((String) sentence).equals(sentence)) {
+                  parted.add(key + "=" + sentence);
+                }
+              });
+    }
+    assertThat(parted).isEmpty();
   }
 
   @Test

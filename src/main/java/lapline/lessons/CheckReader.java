@@ -6,6 +6,7 @@ import java.util.Set;
 import lapline.content.Problems;
 import lapline.content.YamlFile;
 import lapline.content.YamlNode;
+import lapline.content.units.NumberAndUnit;
 
 /** Reads a check from the YAML of a {@code ```check} block in a lesson. */
 final class CheckReader {
@@ -23,7 +24,7 @@ final class CheckReader {
 
   private static Check check(YamlNode node, Set<String> taken) {
     String id = node.text("id");
-    String question = node.text("question");
+    String question = shown(node, "question");
     List<Check.Choice> choices = node.list("choices").stream().map(CheckReader::choice).toList();
     node.refuseOtherKeys();
     if (!id.matches(ID_FORM) && !id.isEmpty()) {
@@ -46,6 +47,11 @@ final class CheckReader {
   }
 
   private static Check.Choice choice(YamlNode node) {
-    return new Check.Choice(node.text("text"), node.yesNo("right", false), node.text("because"));
+    return new Check.Choice(
+        shown(node, "text"), node.yesNo("right", false), shown(node, "because"));
+  }
+
+  private static String shown(YamlNode node, String key) {
+    return NumberAndUnit.together(node.text(key));
   }
 }

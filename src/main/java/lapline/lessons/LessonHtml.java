@@ -3,6 +3,7 @@ package lapline.lessons;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import lapline.content.units.NumberAndUnit;
 import org.commonmark.Extension;
 import org.commonmark.ext.gfm.tables.TableBlock;
 import org.commonmark.ext.gfm.tables.TablesExtension;
@@ -44,7 +45,15 @@ final class LessonHtml {
   }
 
   Node parse(String markdown) {
-    return parser.parse(markdown);
+    Node page = parser.parse(markdown);
+    page.accept(
+        new AbstractVisitor() {
+          @Override
+          public void visit(Text text) {
+            text.setLiteral(NumberAndUnit.together(text.getLiteral()));
+          }
+        });
+    return page;
   }
 
   String render(Node node) {

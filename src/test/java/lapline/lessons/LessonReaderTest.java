@@ -188,10 +188,10 @@ class LessonReaderTest {
     LessonText metric = lesson.in(UnitSystem.METRIC);
     LessonText us = lesson.in(UnitSystem.US);
     assertThat(metric.segments().get(0).html())
-        .contains("<td>19 mm</td>", ">25 mm<", ">38 mm tape");
-    assertThat(us.segments().get(0).html()).contains("<td>¾ in</td>", ">1 in<", ">1½ in tape");
-    assertThat(metric.check("one").orElseThrow().question()).isEqualTo("Why 2 m?");
-    assertThat(us.check("one").orElseThrow().question()).isEqualTo("Why 6 ft?");
+        .contains("<td>19\u00a0mm</td>", ">25 mm<", ">38 mm tape");
+    assertThat(us.segments().get(0).html()).contains("<td>¾\u00a0in</td>", ">1 in<", ">1½ in tape");
+    assertThat(metric.check("one").orElseThrow().question()).isEqualTo("Why 2\u00a0m?");
+    assertThat(us.check("one").orElseThrow().question()).isEqualTo("Why 6\u00a0ft?");
   }
 
   @Test

@@ -24,6 +24,11 @@ public final class BothUnits {
         : PLACE.matcher(text).replaceAll(m -> Matcher.quoteReplacement(pair(m).in(system)));
   }
 
+  /** The same for a text that is shown as it stands: no line ends between a number and its unit. */
+  public static String shown(String text, UnitSystem system) {
+    return NumberAndUnit.together(in(text, system));
+  }
+
   /** The quantities that a text gives in both systems. */
   public static List<PerSystem<String>> pairs(String text) {
     return PLACE.matcher(text).results().map(BothUnits::pair).toList();

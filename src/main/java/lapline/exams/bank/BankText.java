@@ -21,7 +21,7 @@ public final class BankText {
    */
   public static String fill(String text, UnitSystem system, Map<String, String> values) {
     return VALUE
-        .matcher(BothUnits.in(text, system))
+        .matcher(BothUnits.shown(text, system))
         .replaceAll(
             m -> Matcher.quoteReplacement(values.getOrDefault(m.group(1).strip(), m.group())));
   }

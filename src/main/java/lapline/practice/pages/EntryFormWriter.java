@@ -234,7 +234,7 @@ final class EntryFormWriter {
   }
 
   private String hint(Measurand measurand) {
-    return BothUnits.in(measurand.hint(), units);
+    return BothUnits.shown(measurand.hint(), units);
   }
 
   private String needed(Asked asked, int coat) {

@@ -37,9 +37,18 @@ public final class PhraseWriter {
     return say(phrase.key(), phrase.args().stream().map(this::argument).toArray());
   }
 
+  /**
+   * A change as it is noted on the next panel: what is done otherwise, without what spoke for it on
+   * the panel before.
+   */
+  public String noted(Phrase change) {
+    String noted = change.key() + ".noted";
+    return messages.has(noted) ? messages.get(noted) : phrase(change);
+  }
+
   /** A text of the course, its quantities in the reader's units. */
   public String words(String text) {
-    return BothUnits.in(text, units);
+    return BothUnits.shown(text, units);
   }
 
   public String say(String key, Object... values) {

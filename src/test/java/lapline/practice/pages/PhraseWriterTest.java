@@ -47,9 +47,9 @@ class PhraseWriterTest {
   @Test
   void a_text_of_a_file_gives_its_quantities_in_the_readers_units() {
     Phrase closer = Phrase.written("Step {75 mm | 3 in} at most.");
-    assertThat(metric.phrase(closer)).isEqualTo("Step 75 mm at most.");
+    assertThat(metric.phrase(closer)).isEqualTo("Step 75\u00a0mm at most.");
     assertThat(new PhraseWriter(new Messages(), UnitSystem.US).phrase(closer))
-        .isEqualTo("Step 3 in at most.");
+        .isEqualTo("Step 3\u00a0in at most.");
   }
 
   @Test

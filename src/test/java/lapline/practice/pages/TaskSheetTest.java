@@ -57,7 +57,7 @@ class TaskSheetTest {
       UnitSystem units) {
     /** A line of the task as this sheet's reader reads it. */
     private String read(String line) {
-      return BothUnits.in(line, units);
+      return BothUnits.shown(line, units);
     }
 
     /** All that its record has a place for. */
