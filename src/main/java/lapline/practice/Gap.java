@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Open places of one measurand that are told together: 'places 2, 4–14', or of a coat its places.
@@ -47,8 +49,15 @@ public record Gap(List<Cell> cells) {
     return new String[] {label, numbers(), String.valueOf(first().coat())};
   }
 
+  /** Further places are told by their letters. */
   private String numbers() {
-    return NumberRuns.of(cells.stream().map(Gap::number).toList());
+    String runs =
+        NumberRuns.of(
+            cells.stream().map(Gap::number).filter(n -> !PanelOutline.isFurther(n)).toList());
+    Stream<String> letters =
+        cells.stream().map(Gap::number).filter(PanelOutline::isFurther).map(PanelOutline::nameOf);
+    return Stream.concat(Stream.of(runs).filter(r -> !r.isEmpty()), letters)
+        .collect(Collectors.joining(", "));
   }
 
   private static int number(Cell cell) {

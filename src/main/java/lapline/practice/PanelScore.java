@@ -166,6 +166,9 @@ public record PanelScore(
     /** The doubt that the film fits no pattern that is known here. */
     public static final String NO_PATTERN = "no-pattern" + DOUBT;
 
+    /** Begins the keys of the sentences that a cause cannot be told from its rivals. */
+    public static final String UNDECIDED = "cause.undecided";
+
     public Finding(
         String id,
         double support,
@@ -188,6 +191,16 @@ public record PanelScore(
       return id.endsWith(DOUBT) || blind();
     }
 
+    /** Whether the numbers cannot tell it from a rival, so that this is to be settled first. */
+    public boolean undecided() {
+      return evidence.stream().anyMatch(e -> e.key().startsWith(UNDECIDED));
+    }
+
+    /** Whether something is to be changed for it. */
+    public boolean decided() {
+      return !doubtful() && !undecided();
+    }
+
     /** Whether it says that the readings cannot show what they are asked about. */
     public boolean blind() {
       return id.endsWith(BLIND);
@@ -198,9 +211,9 @@ public record PanelScore(
       return id.equals(NO_PATTERN);
     }
 
-    /** The same without the evidence of one key. */
+    /** The same without the evidence whose key begins like this. */
     public Finding without(String key) {
-      List<Phrase> others = evidence.stream().filter(e -> !e.key().equals(key)).toList();
+      List<Phrase> others = evidence.stream().filter(e -> !e.key().startsWith(key)).toList();
       return new Finding(id, support, cause, others, rivals, change, estimate, nextPlaces);
     }
 

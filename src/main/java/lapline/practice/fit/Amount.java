@@ -3,6 +3,7 @@ package lapline.practice.fit;
 import static lapline.practice.Phrase.message;
 import static lapline.practice.Phrase.quantity;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lapline.practice.Criterion;
@@ -75,12 +76,16 @@ final class Amount {
         leader.id(),
         support,
         message(leader.key()),
-        evidence(hand, by, limit),
+        evidence(hand, by, limit, told),
         told ? List.of() : List.of(new Rival(other.id(), 1 - support, message(other.key()))),
         change(leader),
         Size.of(message("cause.size.mean"), mean, Dimension.FILM),
         List.of(),
         Off.of(Math.abs(by), mean, Dimension.FILM));
+  }
+
+  private Estimate sureAsTheMean(double distance) {
+    return Estimate.of(distance, mean.standardUncertainty(), mean.keptDegreesOfFreedom());
   }
 
   /**
@@ -92,7 +97,12 @@ final class Amount {
         leader == Cause.WRONG_MIX
             ? solids.orElseThrow().value()
             : Math.abs(1 - mean.value() / middle());
-    return message(leader.key() + ".change.by", quantity(share, Dimension.SHARE));
+    return message(leader.key() + ".change.by", quantity(whole(share), Dimension.SHARE));
+  }
+
+  /** A share in whole per cent, where nobody could do or tell it closer. */
+  static double whole(double share) {
+    return Math.round(100 * share) / 100.0;
   }
 
   /**
@@ -122,15 +132,19 @@ final class Amount {
         : target.hasLeast() ? target.least() : target.most();
   }
 
-  private List<Phrase> evidence(Cause hand, double by, double limit) {
-    Phrase film =
+  private List<Phrase> evidence(Cause hand, double by, double limit, boolean told) {
+    List<Phrase> evidence = new ArrayList<>();
+    evidence.add(
         message(
             hand.key() + ".evidence",
             quantity(mean, Dimension.FILM),
             quantity(limit, Dimension.FILM),
-            quantity(Math.abs(by), Dimension.FILM));
-    return solids
-        .map(s -> List.of(film, message("cause.wrong-mix.evidence", quantity(s, Dimension.SHARE))))
-        .orElse(List.of(film));
+            quantity(sureAsTheMean(Math.abs(by)), Dimension.FILM)));
+    solids.ifPresent(
+        s -> evidence.add(message("cause.wrong-mix.evidence", quantity(s, Dimension.SHARE))));
+    if (!told) {
+      evidence.add(message(Finding.UNDECIDED + ".mix"));
+    }
+    return List.copyOf(evidence);
   }
 }

@@ -15,6 +15,7 @@ import lapline.practice.PanelScore.Finding;
 import lapline.practice.PanelScore.NextPlace;
 import lapline.practice.Phrase;
 import lapline.trade.measure.Dimension;
+import lapline.trade.measure.Estimate;
 import lapline.trade.stroke.Spot;
 import lapline.trade.stroke.StripesSeen;
 import lapline.trade.stroke.StrokeReading;
@@ -102,7 +103,7 @@ final class Doubts {
         List.of(
             message(
                 s.oneReading() ? "cause.suspected.one" : "cause.suspected.weak",
-                quantity(s.probability(), Dimension.SHARE)),
+                quantity(Math.min(0.99, Amount.whole(s.probability())), Dimension.SHARE)),
             message(
                 StrokeWords.FIT,
                 quantity(s.without(), Dimension.FILM),
@@ -127,7 +128,7 @@ final class Doubts {
     return message(
         "cause.stray.evidence",
         word(PanelOutline.nameOf(film.place[i])),
-        quantity(film.film[i], Dimension.FILM),
+        quantity(Estimate.of(film.film[i], film.uncertainty[i]), Dimension.FILM),
         quantity(reading.film().at(film.x[i], film.y[i]), Dimension.FILM));
   }
 

@@ -23,6 +23,9 @@ final class StrokeForm {
     if (found.fault() == Fault.STEPS_WIDE) {
       return found.film().value() < StrokeReading.MATERIAL * mean ? ".hidden" : "";
     }
+    if (departure instanceof Departure.Arc) {
+      return ".ends";
+    }
     if (departure instanceof Departure.Ends ends) {
       return "." + ends.end().name().toLowerCase(Locale.ROOT);
     }

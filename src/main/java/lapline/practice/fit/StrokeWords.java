@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import lapline.practice.PanelScore.Finding;
 import lapline.practice.PanelScore.NextPlace;
 import lapline.practice.PanelScore.Off;
@@ -136,9 +137,7 @@ final class StrokeWords {
       technique
           .bow()
           .ifPresent(
-              b ->
-                  evidence.add(
-                      message("cause.arcing.distance", quantity(b.value(), Dimension.SHARE))));
+              b -> evidence.add(message("cause.arcing.distance", quantity(b, Dimension.SHARE))));
     }
     preview(found).ifPresent(evidence::add);
     evidence.add(
@@ -147,7 +146,7 @@ final class StrokeWords {
             quantity(found.without(), Dimension.FILM),
             quantity(reading.scatter(), Dimension.FILM)));
     if (undecided) {
-      evidence.add(message("cause.undecided"));
+      evidence.add(message(Finding.UNDECIDED));
     }
     return List.copyOf(evidence);
   }
@@ -158,8 +157,19 @@ final class StrokeWords {
     return message(
         cause.key() + ".evidence" + form(found),
         quantity(found.film(), Dimension.FILM),
-        quantity(found.film().value() / film.mean().value(), Dimension.SHARE),
+        quantity(share(found), Dimension.SHARE),
         quantity(where, Dimension.LENGTH));
+  }
+
+  /**
+   * What it does to the film as a share of the mean film; of an arc, as a share of the film in the
+   * middle of the stroke, as the what-if page of the panel has it. The level is in both parts of
+   * the ratio and adds nothing to its uncertainty.
+   */
+  private Estimate share(Found found) {
+    return found.departure().orElse(null) instanceof Departure.Arc
+        ? found.value()
+        : Gum.scale(1 / film.mean().value(), found.film());
   }
 
   private String form(Found found) {
@@ -199,6 +209,25 @@ final class StrokeWords {
     return message(key, quantity(technique.meantStep(), Dimension.LENGTH));
   }
 
+  /** Share of its speed that a hand keeps where it leaves this share more film. */
+  private static double speedLeft(double more) {
+    return 1 / (1 + Math.max(0, more));
+  }
+
+  /**
+   * What follows from an estimate by a curve. The uncertainty is half the difference of the curve
+   * one standard uncertainty to both sides (GUM 5.1.3, note 2; from memory).
+   */
+  private static Estimate following(Estimate from, DoubleUnaryOperator curve) {
+    double u = from.standardUncertainty();
+    double above = curve.applyAsDouble(from.value() + u);
+    double below = curve.applyAsDouble(from.value() - u);
+    return Estimate.of(
+        curve.applyAsDouble(from.value()),
+        Math.abs(above - below) / 2,
+        from.keptDegreesOfFreedom());
+  }
+
   /** How large, whichever way. */
   private static Estimate size(Estimate either) {
     return either.value() < 0 ? Gum.scale(-1, either) : either;
@@ -207,13 +236,14 @@ final class StrokeWords {
   private Phrase change(String key, Departure departure, Found found) {
     double value = Math.abs(found.value().value());
     if (departure instanceof Departure.Arc) {
-      return message(key, quantity(Departure.Arc.farther(found.value().value()), Dimension.SHARE));
+      return message(
+          key, quantity(following(found.value(), Departure.Arc::farther), Dimension.SHARE));
     }
     if (departure instanceof Departure.Ends ends) {
       return message(
           key,
           quantity(ends.length(), Dimension.LENGTH),
-          quantity(1 / (1 + Math.max(0, found.value().value())), Dimension.SHARE));
+          quantity(following(found.value(), StrokeWords::speedLeft), Dimension.SHARE));
     }
     if (departure instanceof Departure.Strip && Cause.of(found.fault()) == Cause.SPACING_UNEVEN) {
       return message(
@@ -237,8 +267,8 @@ final class StrokeWords {
             share ->
                 message(
                     "cause.preview",
-                    quantity(share[1], Dimension.SHARE),
-                    quantity(share[0], Dimension.SHARE)));
+                    quantity(Amount.whole(share[1]), Dimension.SHARE),
+                    quantity(Amount.whole(share[0]), Dimension.SHARE)));
   }
 
   /** The same hand and as much paint, without this one fault. */

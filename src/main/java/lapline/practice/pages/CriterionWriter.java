@@ -87,13 +87,7 @@ public final class CriterionWriter {
   private Optional<String> shareInside(PanelScore score, PanelScore.Result r) {
     return Optional.ofNullable(score.film())
         .filter(film -> r.shareOfArea())
-        .map(
-            film ->
-                words.say(
-                    "practice-result.share-inside",
-                    film.shareInside(),
-                    100 * film.shareLow(),
-                    film.shareHigh()));
+        .map(film -> ShareInside.of(film, words));
   }
 
   /**

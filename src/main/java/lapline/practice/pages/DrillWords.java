@@ -13,8 +13,10 @@ import lapline.practice.PanelScore.Finding;
 public class DrillWords {
   @Inject private Drills drills;
 
-  /** Null where there is none. */
+  /** Null where there is none, or where it is not decided that this is the cause. */
   public Drill of(String task, Finding finding) {
-    return finding == null ? null : drills.find(task, finding.id()).orElse(null);
+    return finding == null || finding.undecided()
+        ? null
+        : drills.find(task, finding.id()).orElse(null);
   }
 }

@@ -15,7 +15,6 @@ import lapline.practice.Criterion;
 import lapline.practice.FilmField;
 import lapline.practice.FindAttempts;
 import lapline.practice.PanelEntry;
-import lapline.practice.PanelScore;
 import lapline.practice.ReadPanel;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.TargetRange;
@@ -46,10 +45,15 @@ public class ResultDrawings {
     return page.getScore().film();
   }
 
+  public String getShareInside() {
+    return ShareInside.of(getFilm(), say.writer());
+  }
+
   public String getPanelMap() {
     PanelMap map = new PanelMap(page.getTask().panel(), getFilm(), say.writer());
-    PanelScore.Finding first = page.getFirst();
-    return SvgWriter.write(map.asking(first == null ? List.of() : first.nextPlaces()).drawing());
+    FirstCause first = page.getFirst();
+    return SvgWriter.write(
+        map.asking(first == null ? List.of() : first.getFinding().nextPlaces()).drawing());
   }
 
   public String getFilmCut() {

@@ -8,7 +8,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
-import java.util.stream.Collectors;
 import lapline.pages.Errors;
 import lapline.pages.Once;
 import lapline.people.NotAllowedException;
@@ -18,8 +17,6 @@ import lapline.people.SignedIn;
 import lapline.practice.Attempt;
 import lapline.practice.Cell;
 import lapline.practice.FindAttempts;
-import lapline.practice.Gap;
-import lapline.practice.Measurand;
 import lapline.practice.MeasureAgain;
 import lapline.practice.PanelScore;
 import lapline.practice.PracticeTask;
@@ -34,8 +31,6 @@ import lapline.trade.measure.Verdict;
 public class ResultPage {
   /** A score is rounded down to whole points, and is 99 at the most where anything is in doubt. */
   private static final double ROUNDING = 1.01;
-
-  private static final String FIT = "cause.fit";
 
   @Inject private SignedIn signedIn;
   @Inject private FindAttempts find;
@@ -52,6 +47,7 @@ public class ResultPage {
   private String attemptId;
 
   private final Once<FindAttempts.Judged> judged = new Once<>(this::find);
+  private final Once<FirstCause> first = new Once<>(this::first);
   private final Once<String> title = new Once<>(this::title);
   private final Once<List<ResultRow>> rows = new Once<>(this::rows);
   private final Once<List<Unjudged>> unjudged = new Once<>(this::unjudged);
@@ -89,8 +85,15 @@ public class ResultPage {
   }
 
   /** The likeliest cause; null where the numbers point to none. */
-  public PanelScore.Finding getFirst() {
-    return score().findings().isEmpty() ? null : score().findings().get(0);
+  public FirstCause getFirst() {
+    return first.get();
+  }
+
+  private FirstCause first() {
+    return score().findings().stream()
+        .findFirst()
+        .map(f -> new FirstCause(f, getTask(), score(), say.criteria()))
+        .orElse(null);
   }
 
   /** Whether the panel can be sprayed again with one thing changed. */
@@ -98,13 +101,8 @@ public class ResultPage {
     return PanelWhatIfPage.canRead(score());
   }
 
-  /** Whether nothing is surely wrong, and the first thing is only to make sure. */
-  public boolean isDoubtFirst() {
-    return getFirst() != null && getFirst().doubtful();
-  }
-
   public String getChangeHeading() {
-    return "practice-result.change" + (isMine() ? "" : "-of") + (isDoubtFirst() ? ".doubt" : "");
+    return "practice-result.change" + (isMine() ? "" : "-of") + getFirst().kind();
   }
 
   /** What is said where the numbers point to no cause; only the person themselves is spoken to. */
@@ -123,51 +121,22 @@ public class ResultPage {
   public String getLead() {
     boolean change = score().accepted() || getFirst() != null;
     boolean open = isMine() && getAttempt().state() == Attempt.State.SCORED && change;
-    String toDo = isDoubtFirst() && !score().accepted() ? "-doubt" : "";
+    String toDo = getFirst() != null && !isChangeTold() && !score().accepted() ? "-doubt" : "";
     return "practice-result.lead."
         + (score().accepted() ? "accepted" : "not-yet")
         + (open ? toDo : "-plain");
   }
 
-  /**
-   * Whether what was found goes before what to do about it: that a criterion came out too near its
-   * limit to call, or that no pattern fits.
-   */
-  public boolean isCauseFirst() {
-    return isDoubtFirst()
-        && (getFirst().fitsNoPattern() || score().results().stream().anyMatch(getFirst()::isAbout));
+  /** What else was found, each with its change where that is decided. */
+  public List<String> getOthers() {
+    return score().findings().stream().skip(1).map(this::other).toList();
   }
 
-  /** What speaks for the first cause, but for how well the numbers fit it. */
-  public List<String> getEvidence() {
-    return say.criteria().evidence(getTask(), score(), getFirst().without(FIT));
-  }
-
-  /** How well the numbers fit the first cause; empty where that was not computed. */
-  public String getFit() {
-    return getFirst().evidence().stream()
-        .filter(e -> e.key().equals(FIT))
-        .map(say::phrase)
-        .collect(Collectors.joining(" "));
-  }
-
-  /** Whether the causes were weighed against each other, so that their shares mean something. */
-  public boolean isWeighed() {
-    // causes in the task's own words only say how surely the criterion was missed
-    if (isDoubtFirst()) {
-      return false;
-    }
-    double rivals = getFirst().rivals().stream().mapToDouble(PanelScore.Rival::support).sum();
-    return getFirst().support() + rivals < 1.01;
-  }
-
-  public List<PanelScore.Finding> getOthers() {
-    return score().findings().stream().skip(1).toList();
-  }
-
-  /** Where further readings would tell the likeliest cause from its rivals, with their names. */
-  public List<String> getNextPlaces() {
-    return NextPlaceWords.of(getTask().panel(), getFirst().nextPlaces(), say.writer());
+  private String other(PanelScore.Finding f) {
+    return f.undecided()
+        ? FirstCause.possible(f, say.writer())
+        : say.writer()
+            .say("practice-result.other", say.sentence(f.cause()), say.sentence(f.change()));
   }
 
   /** What reading the panel again has changed; empty where it was read once. */
@@ -224,41 +193,40 @@ public class ResultPage {
 
   private String wanted(PanelScore.Result result) {
     List<Cell> open = result.missing().stream().map(Cell::of).toList();
-    return Gap.among(open).stream().map(this::told).collect(Collectors.joining("; "));
-  }
-
-  private String told(Gap gap) {
-    String label =
-        tasks.measurands().find(gap.measurand()).map(Measurand::label).orElse(gap.measurand());
-    return say.writer().say("practice-result.gap." + gap.kind(), (Object[]) gap.args(label));
+    return new GapWords(tasks.measurands(), say.writer()).among(open);
   }
 
   /** Begins the next panel of the task, with the change noted on it where one is to be made. */
   public String next() {
-    String change = isChangeTold() ? say.phrase(getFirst().change()) : "";
+    String change = isChangeTold() ? say.writer().noted(getFirst().getFinding().change()) : "";
     Attempt begun =
         start.run(signedIn.person(), judged().task().id(), judged().attempt().gunCard(), change);
     return StartPage.sheet(begun);
   }
 
-  /** Whether the next panel is to differ in one thing; a doubt asks for more care, no change. */
+  /** Whether the next panel is to differ in one thing; what is open asks for readings first. */
   public boolean isChangeTold() {
-    return getFirst() != null && !isDoubtFirst();
+    return getFirst() != null && getFirst().isDecided();
   }
 
   /** Whether further readings of this panel would settle something, and may still be taken. */
   public boolean isWorthMeasuringAgain() {
     return isMine()
         && getAttempt().state() == Attempt.State.SCORED
-        && (isDoubtFirst()
+        && (getFirst() != null && getFirst().isDoubt()
             || isMoreKeyable()
             || score().results().stream().anyMatch(ResultPage::isOpen));
+  }
+
+  /** Whether further readings are the main thing to do now, before the next panel. */
+  public boolean isReadingsFirst() {
+    return isWorthMeasuringAgain() && isMoreKeyable() && getFirst().isOneOfSeveral();
   }
 
   /** Whether the places that are advised get fields of their own when the panel is opened again. */
   public boolean isMoreKeyable() {
     return getFirst() != null
-        && !getFirst().nextPlaces().isEmpty()
+        && !getFirst().getFinding().nextPlaces().isEmpty()
         && getTask().field(BuildByPlace.AFTER).isPresent();
   }
 

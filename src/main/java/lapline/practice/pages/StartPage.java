@@ -17,6 +17,7 @@ import lapline.practice.AttemptQuery;
 import lapline.practice.FindAttempts;
 import lapline.practice.GunCard;
 import lapline.practice.LookAfterGunCards;
+import lapline.practice.PanelScore;
 import lapline.practice.PracticeTask;
 import lapline.practice.PracticeTasks;
 import lapline.practice.StartAttempt;
@@ -113,8 +114,8 @@ public class StartPage {
     return find.page(person(), last).stream()
         .flatMap(attempt -> find.judged(person(), attempt.id()).stream())
         .flatMap(judged -> judged.score().findings().stream().limit(1))
-        .filter(finding -> !finding.doubtful())
-        .map(finding -> writer.phrase(finding.change()))
+        .filter(PanelScore.Finding::decided)
+        .map(finding -> writer.noted(finding.change()))
         .findFirst()
         .orElse("");
   }

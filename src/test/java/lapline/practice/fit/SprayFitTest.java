@@ -150,7 +150,48 @@ class SprayFitTest {
     assertThat(arc.change().args()).hasSize(1);
     // the same as a distance: by 17 % further away
     assertThat(arc.change().args().get(0).value()).isBetween(0.12, 0.24);
+    assertThat(arc.change().args().get(0).standardUncertainty()).isBetween(0.005, 0.06);
     assertThat(arc.evidence()).extracting("key").contains("cause.preview", "cause.fit");
+  }
+
+  /**
+   * What the panel's what-if page draws is the share of the film in the middle, not of the mean.
+   */
+  @Test
+  void an_arc_takes_the_same_share_on_the_result_page_as_on_the_what_if_page() {
+    PanelEntry entry = Panels.entry(Panels.sprayed(Hand.steady(0.07, 0.4).arcing(0.5)), PANEL, 3);
+    Explanation read = SprayFit.explain(TASK, entry);
+    Phrase said = read.findings().get(0).evidence().get(0);
+    assertThat(said.key()).isEqualTo("cause.arcing.evidence.ends");
+    assertThat(said.args().get(1).value()).isCloseTo(read.stroke().missingAtEnds(), within(0.01));
+    assertThat(said.args().get(1).standardUncertainty()).isBetween(0.005, 0.06);
+  }
+
+  @Test
+  void every_size_that_speaks_for_a_cause_has_its_uncertainty() {
+    for (Hand hand :
+        List.of(
+            Hand.steady(0.07, 0.4).arcing(0.5),
+            Hand.steady(0.18, 0.4),
+            Hand.steady(0.07, 0.4).lingering(0.9, 0.1))) {
+      Finding f =
+          SprayFit.explain(TASK, Panels.entry(Panels.sprayed(hand), PANEL, 3)).findings().get(0);
+      assertThat(f.evidence().get(0).args().subList(0, 2))
+          .as(f.id())
+          .allMatch(a -> a.standardUncertainty() != null && a.standardUncertainty() > 0);
+    }
+  }
+
+  @Test
+  void thin_film_from_a_mix_that_may_explain_it_is_not_decided() {
+    Finding f =
+        SprayFit.explain(TASK, Panels.entry(everywhere(44e-6), mix(400, 100, 200)))
+            .findings()
+            .get(0);
+    assertThat(f.rivals()).hasSize(1);
+    assertThat(f.undecided()).isTrue();
+    assertThat(f.decided()).isFalse();
+    assertThat(f.evidence()).extracting("key").endsWith("cause.undecided.mix");
   }
 
   /** Two coats at half a fan leave what one coat at a quarter leaves. */
