@@ -5,14 +5,16 @@ import lapline.trade.film.VolumeSolids;
 import lapline.trade.measure.Dimension;
 import lapline.trade.spray.Fan;
 import lapline.trade.spray.FanProfile;
+import lapline.trade.spray.MassBalance;
 import lapline.trade.spray.Overlap;
 import lapline.trade.spray.Pass;
 import lapline.trade.spray.Ripple;
+import lapline.trade.spray.StrokePlan;
 
 /**
  * A way of spraying a flat panel, and what film comes of it: even passes of a fan with tapered
- * ends, far from the panel's ends, at an unchanged flow of paint. Loss of paint at a larger
- * distance is left out.
+ * ends, far from the panel's ends, at an unchanged flow of paint. What a change at the booth makes
+ * of it says {@link SprayChange}.
  *
  * @param wetFilm mean of one coat, metres
  * @param solids share of the unthinned paint's volume that stays
@@ -31,6 +33,12 @@ public record SprayPlan(
     double distance,
     double speed,
     int coats) {
+
+  /**
+   * Share of the paint that reaches the panel. From so little even the most that may be gained from
+   * nearer by stays below all of it, so that the figure itself does not matter.
+   */
+  private static final double ARRIVES = 0.6;
 
   /** One thing that can be changed, with what it is measured in. */
   public enum Thing {
@@ -93,18 +101,39 @@ public record SprayPlan(
         thing == Thing.COATS ? (int) Math.round(to) : coats);
   }
 
+  /** The same with another value and the fan that goes with it, whatever film comes of it. */
+  SprayPlan shapedBy(Thing thing, double to) {
+    SprayPlan shaped = with(thing, to);
+    return thing == Thing.DISTANCE
+        ? shaped.with(Thing.FAN_WIDTH, new Fan(fanWidth, distance).widthAt(to))
+        : shaped;
+  }
+
   /**
-   * What comes of changing one thing at the booth: wider steps or a quicker hand spread the same
-   * paint thinner, and a gun further away throws a wider fan.
+   * One coat of it as a stroke. How much of the paint arrives is not asked for, and film goes by
+   * how that changes alone, so {@link #ARRIVES} is taken.
    */
-  public SprayPlan changing(Thing thing, double to) {
-    SprayPlan changed = with(thing, to);
-    return switch (thing) {
-      case SPACING -> changed.with(Thing.WET_FILM, wetFilm * spacing / to);
-      case SPEED -> changed.with(Thing.WET_FILM, wetFilm * speed / to);
-      case DISTANCE -> changed.with(Thing.FAN_WIDTH, new Fan(fanWidth, distance).widthAt(to));
-      default -> changed;
-    };
+  StrokePlan stroke() {
+    MassBalance paint =
+        new MassBalance(
+            wetFilm * speed * spacing / ARRIVES,
+            ARRIVES,
+            new VolumeSolids(solids).thinnedBy(reducer).share());
+    return new StrokePlan(
+        paint, new Fan(fanWidth, distance), FanProfile.parabola(), distance, speed, spacing);
+  }
+
+  /** This paint in as many coats, laid on as this stroke lays it. */
+  SprayPlan laid(StrokePlan stroke) {
+    return new SprayPlan(
+        stroke.paint().meanWetFilm(stroke.speed(), stroke.spacing()),
+        solids,
+        reducer,
+        stroke.spacing(),
+        stroke.fanWidth(),
+        stroke.distance(),
+        stroke.speed(),
+        coats);
   }
 
   public double overlap() {

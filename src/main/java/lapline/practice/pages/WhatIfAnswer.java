@@ -3,21 +3,24 @@ package lapline.practice.pages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import lapline.practice.SprayChange;
 import lapline.practice.SprayPlan;
 import lapline.trade.measure.Dimension;
 
 /**
- * What a change does to the film, in words: the model's figures, and beside them what the model
- * leaves out, so that nobody learns that paint sprayed from farther away costs nothing.
+ * What a change does to the film, in words: the model's figures, from a least to a most where they
+ * are not known for sure, and beside them what the model leaves out.
  */
 final class WhatIfAnswer {
+  private final SprayChange change;
   private final SprayPlan now;
   private final SprayPlan then;
   private final PhraseWriter words;
 
-  WhatIfAnswer(SprayPlan now, SprayPlan then, PhraseWriter words) {
-    this.now = now;
-    this.then = then;
+  WhatIfAnswer(SprayChange change, PhraseWriter words) {
+    this.change = change;
+    this.now = change.now();
+    this.then = change.then();
     this.words = words;
   }
 
@@ -40,6 +43,7 @@ final class WhatIfAnswer {
     List<String> notes = new ArrayList<>();
     if (then.distance() != now.distance()) {
       notes.add(words.say(isFarther() ? "what-if.note.farther" : "what-if.note.nearer"));
+      notes.add(words.say("what-if.note.loss"));
     }
     if (isBare(then)) {
       notes.add(words.say("what-if.note.bare", length(then.spacing()), length(then.fanWidth())));
@@ -51,19 +55,33 @@ final class WhatIfAnswer {
 
   List<Line> lines() {
     return List.of(
-        line("what-if.answer.wet", SprayPlan::wetFilm, Dimension.FILM),
-        line("what-if.answer.pass", SprayPlan::passFilm, Dimension.FILM),
-        line("what-if.answer.dry", SprayPlan::dryFilm, Dimension.FILM),
+        film("what-if.answer.wet", SprayPlan::wetFilm),
+        film("what-if.answer.pass", SprayPlan::passFilm),
+        film("what-if.answer.dry", SprayPlan::dryFilm),
         new Line("what-if.answer.overlap", overlap(now), overlap(then)),
-        line("what-if.answer.spread", p -> p.ripple().variation(), Dimension.SHARE),
-        line("what-if.answer.evenness", p -> p.ripple().evenness(), Dimension.SHARE));
+        share("what-if.answer.spread", p -> p.ripple().variation()),
+        share("what-if.answer.evenness", p -> p.ripple().evenness()));
   }
 
-  private Line line(String key, ToDoubleFunction<SprayPlan> value, Dimension dimension) {
+  private Line share(String key, ToDoubleFunction<SprayPlan> value) {
     return new Line(
         key,
-        words.quantity(value.applyAsDouble(now), dimension),
-        words.quantity(value.applyAsDouble(then), dimension));
+        words.quantity(value.applyAsDouble(now), Dimension.SHARE),
+        words.quantity(value.applyAsDouble(then), Dimension.SHARE));
+  }
+
+  private Line film(String key, ToDoubleFunction<SprayPlan> value) {
+    String likely = film(value.applyAsDouble(then));
+    return new Line(
+        key,
+        film(value.applyAsDouble(now)),
+        change.isOpen()
+            ? words.say(
+                "what-if.answer.band",
+                likely,
+                words.figure(value.applyAsDouble(change.thinnest()), Dimension.FILM),
+                film(value.applyAsDouble(change.thickest())))
+            : likely);
   }
 
   private String overlap(SprayPlan plan) {

@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import lapline.pages.drawing.SvgWriter;
 import lapline.people.pages.Quantities;
+import lapline.practice.SprayChange;
 import lapline.practice.SprayPlan;
 import lapline.practice.SprayPlan.Thing;
 import lapline.trade.measure.QuantityReader;
@@ -31,7 +32,8 @@ public class WhatIfPage {
   private final List<Field> fields = new ArrayList<>();
   private Thing changed = Thing.SPACING;
   private SprayPlan now = USUAL;
-  private SprayPlan then;
+  private boolean wrong;
+  private SprayChange change;
   private Field to;
 
   /**
@@ -56,8 +58,9 @@ public class WhatIfPage {
       changed = id(thing).equals(given.get("change")) ? thing : changed;
     }
     to = field("to", changed, given.getOrDefault("to", written(changed, suggested())));
-    if (to.problem().isEmpty() && fields.stream().allMatch(f -> f.problem().isEmpty())) {
-      then = now.changing(changed, value(changed, to.typed()));
+    wrong = !to.problem().isEmpty() || fields.stream().anyMatch(f -> !f.problem().isEmpty());
+    if (!wrong) {
+      change = SprayChange.of(now, changed, value(changed, to.typed())).orElse(null);
     }
   }
 
@@ -106,12 +109,12 @@ public class WhatIfPage {
   }
 
   public boolean isAnswered() {
-    return then != null && now.isWithinReach() && then.isWithinReach();
+    return change != null;
   }
 
   /** Whether passes would lie so far apart, or so close, that there is no film to speak of. */
   public boolean isOutOfReach() {
-    return then != null && !isAnswered();
+    return !wrong && !isAnswered();
   }
 
   public List<WhatIfAnswer.Line> getLines() {
@@ -127,11 +130,11 @@ public class WhatIfPage {
   }
 
   private WhatIfAnswer answer() {
-    return new WhatIfAnswer(now, then, say.writer());
+    return new WhatIfAnswer(change, say.writer());
   }
 
   public String getSvg() {
-    return SvgWriter.write(new PlanDrawing(now, then, say.writer()).drawing());
+    return SvgWriter.write(new PlanDrawing(change.now(), change.then(), say.writer()).drawing());
   }
 
   public List<Field> getFields() {
@@ -147,6 +150,6 @@ public class WhatIfPage {
   }
 
   public boolean isWrong() {
-    return then == null;
+    return wrong;
   }
 }
