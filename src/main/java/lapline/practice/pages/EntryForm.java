@@ -1,8 +1,10 @@
 package lapline.practice.pages;
 
 import static java.util.stream.Collectors.joining;
+import static java.util.stream.Collectors.toUnmodifiableSet;
 
 import java.util.List;
+import java.util.Set;
 import lapline.practice.Measurand;
 
 /**
@@ -42,7 +44,16 @@ public record EntryForm(List<Section> sections) {
    *
    * @param drawn whether their readings are taken at places, so that the drawing stands beside them
    */
-  public record Part(boolean drawn, List<Block> blocks) {}
+  public record Part(boolean drawn, List<Block> blocks) {
+
+    /** Numbers of the places that are read in it. */
+    Set<Integer> places() {
+      return blocks.stream()
+          .flatMap(b -> b.rows().stream())
+          .map(Row::place)
+          .collect(toUnmodifiableSet());
+    }
+  }
 
   /**
    * Fields that belong together.

@@ -139,15 +139,20 @@ public class EntryPage {
   private void tell(List<FieldProblem> found) {
     problems.addAll(found);
     form = null;
-    for (FieldProblem problem : found) {
-      String says = words.say(problem.key(), problem.args().toArray());
-      EntryForm.Field field = getForm().field(problem.cell());
-      errors.add(
-          field == null ? null : field.id(),
-          "entry.in-summary",
-          field == null ? problem.cell() : field.label(),
-          says);
+    for (EntryProblems.Line line : entryProblems().lines(found)) {
+      EntryForm.Field field = getForm().field(line.cell());
+      errors.add(field == null ? null : field.id(), line.key(), line.args().toArray());
     }
+  }
+
+  private EntryProblems entryProblems() {
+    PhraseWriter writer = new PhraseWriter(words, units());
+    return new EntryProblems(new GapWords(tasks.measurands(), writer), writer, this::label);
+  }
+
+  private String label(String cell) {
+    EntryForm.Field field = getForm().field(cell);
+    return field == null ? cell : field.label();
   }
 
   private void load() {
@@ -185,8 +190,9 @@ public class EntryPage {
     return gunCards.choosable(person(), getAttempt().gunCard());
   }
 
-  public EntryDrawing getDrawing() {
-    return EntryDrawing.of(getTask().panel());
+  /** The panel with the places at which this part of the record is read. */
+  public EntryDrawing drawing(EntryForm.Part part) {
+    return EntryDrawing.of(getTask().panel(), part.places());
   }
 
   /** The panel's own units, where the person has changed theirs since it was begun; else null. */
