@@ -87,6 +87,23 @@ public record Evidence(
     return (int) panels.stream().filter(Panel::counts).count();
   }
 
+  /**
+   * How many more panels it takes if every one of them counts: those that do not count have to drop
+   * out from among the last ones first.
+   */
+  public int fewestMore() {
+    Skill.Rule rule = skill.rule();
+    int more = 0;
+    while (more < rule.ofLast() && more + countingAmong(rule.ofLast() - more) < rule.accepted()) {
+      more++;
+    }
+    return more;
+  }
+
+  private long countingAmong(int latest) {
+    return panels.stream().limit(latest).filter(Panel::counts).count();
+  }
+
   public int graded() {
     return (int) panels.stream().filter(p -> p.counts() && p.atBench()).count();
   }

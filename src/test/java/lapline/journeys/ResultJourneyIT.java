@@ -39,6 +39,8 @@ class ResultJourneyIT extends AtThePanel {
     waiting().until(d -> d.getCurrentUrl().contains("/learn/result"));
     seeTheResult(attempt);
     readWhatIsMissing(attempt);
+    seeTheSheetAgain(attempt);
+    open("/learn/result?attempt=" + attempt);
     SprayedAgain.see(this);
     open("/learn/result?attempt=" + attempt);
     press("next:go");
@@ -82,6 +84,14 @@ class ResultJourneyIT extends AtThePanel {
     assertThat(pdf.headers().firstValue("Content-Type")).contains("application/pdf");
     Files.write(
         Files.createDirectories(Path.of("target/screenshots")).resolve("sheet.pdf"), pdf.body());
+  }
+
+  /** The sheet of a scored panel asks for nothing more. */
+  private void seeTheSheetAgain(String attempt) {
+    open("/learn/task-sheet?attempt=" + attempt);
+    assertThat(text()).contains("This panel is scored").doesNotContain("take it to the booth");
+    assertThat(until(By.id("result")).getDomAttribute("href")).contains(attempt);
+    at("task-sheet-scored");
   }
 
   private void addPhotograph(String attempt, Path file) throws Exception {

@@ -46,6 +46,19 @@ class EvidenceTest {
   }
 
   @Test
+  void one_that_does_not_count_stays_in_the_way_until_it_drops_out() {
+    Panel good = panel(true, false, false);
+    Panel bad = panel(false, false, false);
+    // five of the last six: the two bad ones, third and fourth from the end, have to go
+    List<Panel> four = List.of(good, good, bad, bad, good, good);
+    assertThat(evidence(true, true, four).counting()).isEqualTo(4);
+    assertThat(evidence(true, true, four).fewestMore()).isEqualTo(3);
+    assertThat(evidence(true, true, List.of(good, bad, good, good)).fewestMore()).isEqualTo(2);
+    assertThat(evidence(true, true, List.of()).fewestMore()).isEqualTo(5);
+    assertThat(evidence(true, true, panels(5, 2, 1)).fewestMore()).isZero();
+  }
+
+  @Test
   void a_panel_that_was_sent_back_does_not_count_however_good_its_numbers() {
     assertThat(evidence(true, true, panels(5, 2, 1)).counting()).isEqualTo(5);
     assertThat(panel(true, false, true).counts()).isFalse();

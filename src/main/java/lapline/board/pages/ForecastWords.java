@@ -38,7 +38,15 @@ public class ForecastWords {
     boolean enough = evidence.counting() >= evidence.skill().rule().accepted();
     String needed = enough ? "" : needed(signedIn.person().id(), evidence.skill().id());
     boolean early = !enough && evidence.tried() > 0 && evidence.tried() < SeeForecasts.FEWEST;
-    return early ? messages.say("forecast.early", evidence.tried()) : needed;
+    return early
+        ? messages.say("forecast.early", evidence.tried())
+        : needed.isEmpty() ? "" : needed + " " + fewest(evidence);
+  }
+
+  /** Why it may be more than what is missing from those that count. */
+  private String fewest(Evidence evidence) {
+    var rule = evidence.skill().rule();
+    return messages.say("forecast.fewest", rule.ofLast(), rule.accepted(), evidence.fewestMore());
   }
 
   /** Whether anything is foretold, so that it has to be said what it rests on. */

@@ -70,7 +70,18 @@ public class RecurringWords {
     String found =
         words.say(
             "recurring.found", r.times(), r.looked(), tasks.task(r.task()), r.isOnLast() ? 1 : 0);
-    return new Told(cause, found, trend(r, words), svg(r, cause, number, words));
+    return new Told(
+        cause, found, trend(r, words) + counted(r, words), svg(r, cause, number, words));
+  }
+
+  /** A size without a unit is told to be that of its criterion. */
+  private String counted(Recurring r, PhraseWriter words) {
+    return r.measured().isEmpty() || !words.unit(r.dimension()).isEmpty()
+        ? ""
+        : tasks
+            .criterion(r.task(), r.finding())
+            .map(label -> " " + words.say("recurring.counted", label))
+            .orElse("");
   }
 
   private static String trend(Recurring r, PhraseWriter words) {

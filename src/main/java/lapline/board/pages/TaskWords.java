@@ -7,6 +7,7 @@ import java.util.Optional;
 import lapline.lessons.Curriculum;
 import lapline.lessons.Unit;
 import lapline.pages.Messages;
+import lapline.practice.Criterion;
 import lapline.practice.PracticeTask;
 import lapline.practice.PracticeTask.FindingRule;
 import lapline.practice.PracticeTasks;
@@ -60,6 +61,12 @@ public class TaskWords {
         .find(taskId)
         .flatMap(t -> doubt(t, finding).or(() -> rule(t, finding).map(r -> say.words(r.cause()))))
         .orElse(finding);
+  }
+
+  /** What the criterion that a finding is about is called; empty for a cause of the film. */
+  public Optional<String> criterion(String taskId, String finding) {
+    String criterion = finding.substring(0, Math.max(0, finding.lastIndexOf('.')));
+    return tasks.find(taskId).flatMap(t -> t.criterion(criterion)).map(Criterion::label);
   }
 
   /** What is in doubt is named after its criterion. */

@@ -80,7 +80,7 @@ class RecordSheetTest {
     assertThat(words.inTheWay(record).stream().map(RecordWriter.Obstacle::says))
         .containsExactly(
             "Clear: suspended since 3 Mar 2026 by Emory Vane. Reason: Fit test has run out.",
-            "Coverage and step-out: not yet: 3\u00a0of\u00a08");
+            "Coverage and step-out: not yet, 3\u00a0of\u00a08");
     PrintedSheet printed = printed(lines, Paper.A4);
     assertThat(printed.pages()).isEqualTo(1);
     assertThat(printed.text()).contains("Clear: suspended since 3 Mar 2026");
