@@ -28,6 +28,7 @@ import lapline.practice.ScoreAttempt;
 import lapline.practice.StartAttempt;
 import lapline.practice.TargetRecords;
 import lapline.practice.TargetsInForce;
+import lapline.signoff.AdvanceSkills;
 import lapline.signoff.ChangeSignOff;
 import lapline.signoff.DecideSkill;
 import lapline.signoff.ForecastRecords;
@@ -76,13 +77,10 @@ class DemoDesk {
     clock = new ScenarioClock(now);
     chance = seeded;
     KeepStandings standings = new KeepStandings(skills, gather, signOffs, clock);
-    KeepForecasts foretell = new KeepForecasts(skills, gather, forecasts, clock);
-    learning(standings::advanced);
-    practising(
-        news -> {
-          standings.advanced(news);
-          foretell.advanced(news);
-        });
+    AdvanceSkills advance =
+        new AdvanceSkills(skills, standings, new KeepForecasts(forecasts, clock));
+    learning(advance::advanced);
+    practising(advance::advanced);
     decide = new DecideSkill(skills, standings, signOffs, gradings, people, clock, chance);
     change = new ChangeSignOff(signOffs, skills, standings, clock);
   }

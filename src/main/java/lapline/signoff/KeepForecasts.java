@@ -5,11 +5,8 @@ import static java.util.stream.Collectors.mapping;
 import static java.util.stream.Collectors.toList;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import jakarta.enterprise.event.Observes;
 import jakarta.inject.Inject;
-import jakarta.transaction.Transactional;
 import java.time.Clock;
-import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -18,52 +15,48 @@ import java.util.UUID;
 import lapline.judgement.progress.LearnerBelief;
 import lapline.judgement.progress.PanelRule;
 import lapline.judgement.progress.PanelsNeeded;
-import lapline.people.LearnerAdvanced;
 import lapline.signoff.ForecastRecords.Done;
 
 /**
  * Keeps after each panel how many more are foretold until the skill's rule is met, and looks what
- * came of the forecasts before, in the transaction that keeps the panel's score.
+ * came of the forecasts before.
  */
 @ApplicationScoped
 public class KeepForecasts {
   /** As many other learners are looked at, those who came on most lately. */
   private static final int OTHERS = 60;
 
-  private Skills skills;
-  private GatherEvidence gather;
   private ForecastRecords records;
   private Clock clock;
+
+  /** Of whom, where, and of which skill something is foretold. */
+  private record Learner(UUID person, UUID workshop, Skill skill) {}
 
   protected KeepForecasts() {}
 
   @Inject
-  public KeepForecasts(Skills skills, GatherEvidence gather, ForecastRecords records, Clock clock) {
-    this.skills = skills;
-    this.gather = gather;
+  public KeepForecasts(ForecastRecords records, Clock clock) {
     this.records = records;
     this.clock = clock;
   }
 
-  @Transactional
-  public void advanced(@Observes LearnerAdvanced news) {
-    for (Skill skill : skills.ofUnit(news.unit())) {
-      List<Done> panels = panels(news.workshop(), skill, Set.of(news.person()));
-      if (!panels.isEmpty()) {
-        keep(news, skill, panels);
-      }
+  /** Keeps what is foretold of a skill, and what came of it, by the evidence as it is now. */
+  void keep(Evidence evidence, UUID workshop) {
+    Learner learner = new Learner(evidence.person(), workshop, evidence.skill());
+    List<Done> panels = panels(learner, Set.of(learner.person()));
+    if (!panels.isEmpty()) {
+      keep(learner, evidence, panels);
     }
   }
 
-  private void keep(LearnerAdvanced news, Skill skill, List<Done> panels) {
-    Instant now = clock.instant();
-    Evidence evidence = gather.of(news.person(), news.workshop(), skill, now);
+  private void keep(Learner learner, Evidence evidence, List<Done> panels) {
+    Skill skill = learner.skill();
     boolean met = evidence.counting() >= skill.rule().accepted();
-    records.open(news.person(), skill.id()).forEach(f -> look(f, skill, panels.size(), met));
+    records.open(learner.person(), skill.id()).forEach(f -> look(f, skill, panels.size(), met));
     if (!met) {
       Done last = panels.get(panels.size() - 1);
-      needed(news, skill, panels, evidence.panels().size())
-          .map(n -> forecast(news, skill, last.attempt(), panels.size(), now, n))
+      needed(learner, panels, evidence.panels().size())
+          .map(n -> forecast(learner, last.attempt(), panels.size(), n))
           .ifPresent(records::keep);
     }
   }
@@ -81,31 +74,30 @@ public class KeepForecasts {
     }
   }
 
-  private Optional<PanelsNeeded> needed(
-      LearnerAdvanced news, Skill skill, List<Done> panels, int young) {
-    Skill.Rule rule = skill.rule();
+  private Optional<PanelsNeeded> needed(Learner learner, List<Done> panels, int young) {
+    Skill.Rule rule = learner.skill().rule();
     if (rule.ofLast() > PanelRule.MOST || panels.size() < PanelsNeeded.FEWEST) {
       return Optional.empty();
     }
-    LearnerBelief before = LearnerBelief.usual().among(others(news, skill));
+    LearnerBelief before = LearnerBelief.usual().among(others(learner));
     return PanelsNeeded.of(
         before, new PanelRule(rule.accepted(), rule.ofLast()), counting(panels), young);
   }
 
-  private List<List<Boolean>> others(LearnerAdvanced news, Skill skill) {
+  private List<List<Boolean>> others(Learner learner) {
     List<UUID> people =
-        records.learners(news.workshop(), skill.id(), OTHERS + 1).stream()
-            .filter(other -> !other.equals(news.person()))
+        records.learners(learner.workshop(), learner.skill().id(), OTHERS + 1).stream()
+            .filter(other -> !other.equals(learner.person()))
             .toList();
     return List.copyOf(
-        panels(news.workshop(), skill, people).stream()
+        panels(learner, people).stream()
             .collect(groupingBy(Done::person, mapping(Done::counts, toList())))
             .values());
   }
 
-  private List<Done> panels(UUID workshop, Skill skill, Collection<UUID> people) {
-    return records.panels(workshop, skill.id(), people).stream()
-        .filter(done -> skill.rule().covers(done.task()))
+  private List<Done> panels(Learner learner, Collection<UUID> people) {
+    return records.panels(learner.workshop(), learner.skill().id(), people).stream()
+        .filter(done -> learner.skill().rule().covers(done.task()))
         .toList();
   }
 
@@ -113,21 +105,15 @@ public class KeepForecasts {
     return panels.stream().map(Done::counts).toList();
   }
 
-  private static SkillForecast forecast(
-      LearnerAdvanced news,
-      Skill skill,
-      UUID attempt,
-      int tried,
-      Instant now,
-      PanelsNeeded needed) {
+  private SkillForecast forecast(Learner learner, UUID attempt, int tried, PanelsNeeded needed) {
     return new SkillForecast(
         attempt,
-        news.workshop(),
-        news.person(),
-        skill.id(),
-        skill.rule().version(),
+        learner.workshop(),
+        learner.person(),
+        learner.skill().id(),
+        learner.skill().rule().version(),
         tried,
-        now,
+        clock.instant(),
         needed,
         SkillForecast.State.OPEN,
         null);

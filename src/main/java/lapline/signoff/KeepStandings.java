@@ -1,7 +1,6 @@
 package lapline.signoff;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import jakarta.enterprise.event.Observes;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -9,7 +8,6 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import lapline.people.LearnerAdvanced;
 
 /** Keeps a learner's standing up to date whenever they may have come nearer to a skill. */
 @ApplicationScoped
@@ -27,13 +25,6 @@ public class KeepStandings {
     this.gather = gather;
     this.records = records;
     this.clock = clock;
-  }
-
-  @Transactional
-  public void advanced(@Observes LearnerAdvanced news) {
-    for (Skill skill : skills.ofUnit(news.unit())) {
-      advance(news.person(), news.workshop(), skill);
-    }
   }
 
   /** Gathers the evidence afresh because somebody looks at it, and writes what it comes to. */

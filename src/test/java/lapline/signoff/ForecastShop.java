@@ -110,11 +110,12 @@ final class ForecastShop implements AutoCloseable {
             rows.with(new StoredPaperRecords()),
             signOffs);
     LearnerAdvanced news = new LearnerAdvanced(who, WORKSHOP, "clear");
-    rows.kept(
-        () -> {
-          new KeepStandings(skills, gather, signOffs, clock).advanced(news);
-          new KeepForecasts(skills, gather, records, clock).advanced(news);
-        });
+    AdvanceSkills advance =
+        new AdvanceSkills(
+            skills,
+            new KeepStandings(skills, gather, signOffs, clock),
+            new KeepForecasts(records, clock));
+    rows.kept(() -> advance.advanced(news));
   }
 
   Map<String, SkillForecast> inForce() {

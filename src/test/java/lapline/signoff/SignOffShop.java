@@ -21,7 +21,6 @@ import lapline.lessons.Curriculum;
 import lapline.lessons.Lesson;
 import lapline.lessons.LessonText;
 import lapline.lessons.RememberedLessons;
-import lapline.people.LearnerAdvanced;
 import lapline.people.Person;
 import lapline.people.RememberedPeople;
 import lapline.people.Role;
@@ -167,7 +166,7 @@ final class SignOffShop {
   }
 
   void advanced(Person who) {
-    standings.advanced(new LearnerAdvanced(who.id(), workshop, "clear"));
+    standings.advance(who.id(), workshop, CLEAR);
   }
 
   List<String> grant(Person by) {
