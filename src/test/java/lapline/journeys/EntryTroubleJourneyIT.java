@@ -64,16 +64,39 @@ class EntryTroubleJourneyIT extends AtThePanel {
     until(By.cssSelector(".errors"));
     assertThat(value("r-fan-width")).isEqualTo("10 in");
     assertThat(text()).contains("is needed before the panel can be scored");
-    for (int place = 1; place <= 15; place++) {
-      write("r-film-before-at" + place, "100 um");
-      write("r-film-after-at" + place, "158 um");
-    }
+    writeFilm("100 um", "158 um");
     press("save");
     untilText("Saved. You can go on later.");
     assertThat(value("r-film-after-at1")).isEqualTo("158 um");
     assertThat(says("r-film-after-at1")).contains("6.22 mil");
     press("score");
     waiting().until(d -> d.getCurrentUrl().contains("/learn/result"));
+  }
+
+  @Test
+  void micrometres_typed_for_mils_all_over_are_one_line_and_each_field_is_marked() {
+    begin("apprentice12");
+    writeFilm("100", "158");
+    untilSaved();
+    press("score");
+    until(By.cssSelector(".errors"));
+    assertThat(browser.findElements(By.cssSelector(".errors li"))).hasSize(1);
+    assertThat(browser.findElement(By.cssSelector(".errors")).getText())
+        .contains("at places 1–15", "30 readings cannot be in mil", "write µm beside each number");
+    assertThat(browser.findElements(By.cssSelector(".reading[aria-invalid=true]"))).hasSize(30);
+    isAccessible();
+    pictures("entry-wrong-unit");
+    writeFilm("100 um", "158 um");
+    untilSaved();
+    press("score");
+    waiting().until(d -> d.getCurrentUrl().contains("/learn/result"));
+  }
+
+  private void writeFilm(String before, String after) {
+    for (int place = 1; place <= 15; place++) {
+      write("r-film-before-at" + place, before);
+      write("r-film-after-at" + place, after);
+    }
   }
 
   @Test
@@ -94,10 +117,7 @@ class EntryTroubleJourneyIT extends AtThePanel {
   @Test
   void sent_twice_a_panel_is_scored_once() {
     begin("apprentice6");
-    for (int place = 1; place <= 15; place++) {
-      write("r-film-before-at" + place, "100 um");
-      write("r-film-after-at" + place, "158 um");
-    }
+    writeFilm("100 um", "158 um");
     untilSaved();
     Object answers =
         browser.executeAsyncScript(

@@ -107,7 +107,7 @@ public record EntryForm(List<Section> sections) {
       List<Measurand.Option> choices) {
 
     public String head() {
-      return label + EntryFormWriter.inBrackets(unit);
+      return label + EntryFields.inBrackets(unit);
     }
   }
 

@@ -5,15 +5,13 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import lapline.content.units.BothUnits;
 import lapline.pages.Messages;
 import lapline.practice.Cell;
-import lapline.practice.Measurand;
 import lapline.practice.Measurands;
 import lapline.practice.PanelCells;
-import lapline.practice.PanelOutline;
 import lapline.practice.PracticeTask;
 import lapline.practice.Scope;
+import lapline.practice.pages.EntryFields.Asked;
 import lapline.trade.measure.UnitSystem;
 
 /**
@@ -24,18 +22,8 @@ final class EntryFormWriter {
   private final PracticeTask task;
   private final Measurands measurands;
   private final UnitSystem units;
-  private final EntryValues values;
   private final Messages words;
-
-  /** All that the task asks for; a table may have gaps. */
-  private final Set<Cell> room;
-
-  /** A field of the task with its measurand. */
-  private record Asked(PracticeTask.Field field, Measurand measurand) {
-    Scope scope() {
-      return measurand.scope();
-    }
-  }
+  private final EntryFields fields;
 
   EntryFormWriter(
       PracticeTask task,
@@ -46,9 +34,9 @@ final class EntryFormWriter {
     this.task = task;
     this.measurands = measurands;
     this.units = units;
-    this.values = values;
     this.words = words;
-    this.room = Set.copyOf(PanelCells.of(task, measurands));
+    this.fields =
+        new EntryFields(task, units, values, words, Set.copyOf(PanelCells.of(task, measurands)));
   }
 
   EntryForm form() {
@@ -122,7 +110,7 @@ final class EntryFormWriter {
   private List<EntryForm.Block> blocks(String id, List<Asked> run) {
     return switch (run.get(0).scope()) {
       case PANEL -> List.of(singly(id, "", run, 0));
-      case COAT -> coats().map(c -> singly(id + "-c" + c, coat(c), run, c)).toList();
+      case COAT -> coats().map(c -> singly(id + "-c" + c, fields.coat(c), run, c)).toList();
       case PASS -> coats().map(c -> passes(id + "-c" + c, run, c)).toList();
       case PLACE -> List.of(places(id, run));
       case COAT_PLACE -> List.of(placesByCoat(id, run.get(0)));
@@ -140,10 +128,10 @@ final class EntryFormWriter {
         run.stream()
             .map(
                 a ->
-                    row(
+                    new EntryForm.Row(
                         a.measurand().label(),
                         0,
-                        List.of(field(a, Cell.coat(a.measurand().id(), coat), where))))
+                        List.of(fields.field(a, Cell.coat(a.measurand().id(), coat), where))))
             .filter(EntryForm.Row::isAsked)
             .toList();
     return new EntryForm.Block(id, title, false, "", List.of(), rows);
@@ -155,14 +143,14 @@ final class EntryFormWriter {
       int pass = p;
       String where = words.say("entry.coat-pass", coat, pass);
       rows.add(
-          row(
+          new EntryForm.Row(
               String.valueOf(pass),
               0,
               run.stream()
-                  .map(a -> field(a, Cell.pass(a.measurand().id(), coat, pass), where))
+                  .map(a -> fields.field(a, Cell.pass(a.measurand().id(), coat, pass), where))
                   .toList()));
     }
-    return table(id, coat(coat), "entry.pass", run, rows, coat);
+    return table(id, fields.coat(coat), "entry.pass", run, rows, coat);
   }
 
   private EntryForm.Block places(String id, List<Asked> run) {
@@ -172,11 +160,14 @@ final class EntryFormWriter {
                 run.stream().flatMap(a -> PanelCells.further(task, a.field()).stream()).distinct())
             .map(
                 n ->
-                    row(
-                        placeName(n),
+                    new EntryForm.Row(
+                        fields.placeName(n),
                         n,
                         run.stream()
-                            .map(a -> field(a, Cell.place(a.measurand().id(), n), place(n)))
+                            .map(
+                                a ->
+                                    fields.field(
+                                        a, Cell.place(a.measurand().id(), n), fields.place(n)))
                             .toList()))
             .toList();
     return table(id, "", "entry.place", run, rows, 0);
@@ -187,19 +178,20 @@ final class EntryFormWriter {
         PanelCells.places(task, a.field()).stream()
             .map(
                 n ->
-                    row(
-                        placeName(n),
+                    new EntryForm.Row(
+                        fields.placeName(n),
                         n,
                         coats()
                             .map(
                                 c ->
-                                    field(
+                                    fields.field(
                                         a,
                                         Cell.coatPlace(a.measurand().id(), c, n),
                                         words.say("entry.coat-place", c, n)))
                             .toList()))
             .toList();
-    List<EntryForm.Column> columns = coats().map(c -> column(c, a, coat(c), c)).toList();
+    List<EntryForm.Column> columns =
+        coats().map(c -> fields.column(c, a, fields.coat(c), c)).toList();
     return new EntryForm.Block(
         id, a.measurand().label(), true, words.get("entry.place"), columns, rows);
   }
@@ -211,10 +203,12 @@ final class EntryFormWriter {
       int step = s;
       String name = names.get(s - 1);
       rows.add(
-          row(
+          new EntryForm.Row(
               name,
               0,
-              run.stream().map(a -> field(a, Cell.step(a.measurand().id(), step), name)).toList()));
+              run.stream()
+                  .map(a -> fields.field(a, Cell.step(a.measurand().id(), step), name))
+                  .toList()));
     }
     return table(id, "", "entry.step", run, rows, 0);
   }
@@ -223,83 +217,8 @@ final class EntryFormWriter {
       String id, String title, String corner, List<Asked> run, List<EntryForm.Row> rows, int coat) {
     List<EntryForm.Column> columns = new ArrayList<>();
     for (Asked a : run) {
-      columns.add(column(columns.size() + 1, a, a.measurand().label(), coat));
+      columns.add(fields.column(columns.size() + 1, a, a.measurand().label(), coat));
     }
     return new EntryForm.Block(id, title, true, words.get(corner), columns, rows);
-  }
-
-  private EntryForm.Column column(int number, Asked a, String label, int coat) {
-    Measurand m = a.measurand();
-    return new EntryForm.Column(number, label, unit(a), hint(m), needed(a, coat), m.options());
-  }
-
-  private String hint(Measurand measurand) {
-    return BothUnits.shown(measurand.hint(), units);
-  }
-
-  private String needed(Asked asked, int coat) {
-    if (!isNeeded(asked, coat)) {
-      return "";
-    }
-    int places = asked.field().placesNeeded();
-    return places > 0 ? words.say("entry.needed.at", places) : words.get("entry.needed");
-  }
-
-  /** A coat that need not be sprayed need not be read. */
-  private boolean isNeeded(Asked asked, int coat) {
-    return asked.field().required() && coat <= task.coatsNeeded();
-  }
-
-  private static EntryForm.Row row(String head, int place, List<EntryForm.Field> fields) {
-    return new EntryForm.Row(head, place, fields);
-  }
-
-  private EntryForm.Field field(Asked asked, Cell cell, String where) {
-    if (!room.contains(cell)) {
-      return EntryForm.Field.NONE;
-    }
-    Measurand m = asked.measurand();
-    String unit = unit(asked);
-    String label = m.label() + (where.isEmpty() ? "" : ", " + where) + inBrackets(unit);
-    String typed = values.typed(cell.key());
-    return new EntryForm.Field(
-        cell.key(),
-        label,
-        unit,
-        hint(m),
-        isNeeded(asked, cell.coat()),
-        cell.place(),
-        typed,
-        values.revision(cell.key()),
-        values.understood(cell.key()),
-        values.problem(cell.key()),
-        m.options().stream()
-            .map(o -> new EntryForm.Choice(o.id(), o.label(), o.id().equals(typed)))
-            .toList());
-  }
-
-  static String inBrackets(String unit) {
-    return unit.isEmpty() ? "" : " (" + unit + ")";
-  }
-
-  private String unit(Asked asked) {
-    return asked.measurand().spoken().in(units).symbol();
-  }
-
-  private String coat(int coat) {
-    return words.say("entry.coat", coat);
-  }
-
-  private String place(int number) {
-    return words.say("entry.at-place", PanelOutline.nameOf(number));
-  }
-
-  private String placeName(int number) {
-    return task.panel()
-        .place(number)
-        .map(PanelOutline.Place::name)
-        .filter(n -> n != null && !n.isBlank())
-        .map(n -> number + " " + n)
-        .orElse(PanelOutline.nameOf(number));
   }
 }
