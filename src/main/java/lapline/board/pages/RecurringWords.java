@@ -74,14 +74,18 @@ public class RecurringWords {
         cause, found, trend(r, words) + counted(r, words), svg(r, cause, number, words));
   }
 
-  /** A size without a unit is told to be that of its criterion. */
   private String counted(Recurring r, PhraseWriter words) {
-    return r.measured().isEmpty() || !words.unit(r.dimension()).isEmpty()
+    return r.measured().isEmpty()
         ? ""
-        : tasks
-            .criterion(r.task(), r.finding())
-            .map(label -> " " + words.say("recurring.counted", label))
-            .orElse("");
+        : counted(r.dimension(), tasks.criterion(r.task(), r.finding()), words);
+  }
+
+  /** A size without a unit is told to be that of its criterion; empty where it has a unit. */
+  static String counted(Dimension of, Optional<String> criterion, PhraseWriter words) {
+    return criterion
+        .filter(label -> words.unit(of).isEmpty())
+        .map(label -> " " + words.say("recurring.counted", label))
+        .orElse("");
   }
 
   private static String trend(Recurring r, PhraseWriter words) {

@@ -65,6 +65,10 @@ public class TaskWords {
 
   /** What the criterion that a finding is about is called; empty for a cause of the film. */
   public Optional<String> criterion(String taskId, String finding) {
+    return criterion(tasks, taskId, finding);
+  }
+
+  static Optional<String> criterion(PracticeTasks tasks, String taskId, String finding) {
     String criterion = finding.substring(0, Math.max(0, finding.lastIndexOf('.')));
     return tasks.find(taskId).flatMap(t -> t.criterion(criterion)).map(Criterion::label);
   }

@@ -2,7 +2,14 @@ package lapline.board.pages;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
+import java.util.Optional;
+import lapline.content.ContentFiles;
 import lapline.pages.Messages;
+import lapline.practice.PracticeTasks;
+import lapline.practice.pages.PhraseWriter;
+import lapline.trade.measure.Dimension;
+import lapline.trade.measure.UnitSystem;
 import org.junit.jupiter.api.Test;
 
 /** The name of a cause goes on in a heading without its full stop. */
@@ -18,5 +25,23 @@ class TaskWordsTest {
         .doesNotContain(".:");
     assertThat(TaskWords.withoutStop("Film: too near the limit"))
         .isEqualTo("Film: too near the limit");
+  }
+
+  @Test
+  void a_finding_in_a_tasks_own_words_is_of_a_criterion_and_one_of_the_film_is_not() {
+    PracticeTasks course = PracticeTasks.read(new ContentFiles(Path.of("")));
+    assertThat(TaskWords.criterion(course, "coverage/spray-out-card", "hiding.high"))
+        .hasValue("Coats until the card is hidden");
+    assertThat(TaskWords.criterion(course, "clear/two-coats", "arcing")).isEmpty();
+    assertThat(TaskWords.criterion(course, "gone", "hiding.high")).isEmpty();
+  }
+
+  @Test
+  void a_size_without_a_unit_is_told_to_be_that_of_its_criterion() {
+    PhraseWriter words = new PhraseWriter(new Messages(), UnitSystem.METRIC);
+    assertThat(RecurringWords.counted(Dimension.NUMBER, Optional.of("Coats to hide"), words))
+        .isEqualTo(" These numbers are what ‘Coats to hide’ was above or below its target.");
+    assertThat(RecurringWords.counted(Dimension.LENGTH, Optional.of("Bleed"), words)).isEmpty();
+    assertThat(RecurringWords.counted(Dimension.NUMBER, Optional.empty(), words)).isEmpty();
   }
 }
