@@ -11,6 +11,11 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import lapline.practice.SprayChange;
+import lapline.practice.SprayPlan;
+import lapline.trade.measure.Dimension;
+import lapline.trade.measure.QuantityWriter;
+import lapline.trade.measure.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Cookie;
@@ -57,6 +62,40 @@ class ResultJourneyIT extends AtThePanel {
     open("/learn/what-if?change=spacing&to=ninety");
     assertThat(browser.findElement(By.id("to-wrong")).getText()).contains("not a number");
     isAccessible();
+  }
+
+  /** What the page's script puts in place is what the science says, its band included. */
+  @Test
+  void a_slider_shows_the_film_that_the_model_has() {
+    SprayPlan now = new SprayPlan(55e-6, 0.45, 0.1, 0.06, 0.2, 0.1, 0.3, 2);
+    signIn("apprentice14");
+    open("/learn/what-if?change=distance&to=125+mm");
+    assertThat(dryFilm()).isEqualTo(model(now, 0.125));
+    for (int distance : new int[] {200, 80}) {
+      browser.executeScript(
+          "const s = document.querySelector('#to-field input[type=range]');"
+              + "s.value = arguments[0]; s.dispatchEvent(new Event('input'));",
+          distance);
+      waiting().until(d -> dryFilm().equals(model(now, distance / 1000.0)));
+    }
+    assertThat(text()).contains("no public table of it was found");
+    isAccessible();
+    pictures("what-if-distance");
+  }
+
+  private String dryFilm() {
+    return until(By.cssSelector("#answer tbody tr:nth-child(3) td:last-child")).getText();
+  }
+
+  private static String model(SprayPlan now, double distance) {
+    SprayChange change = SprayChange.of(now, SprayPlan.Thing.DISTANCE, distance).orElseThrow();
+    String least = micrometres(change.thinnest()).replace(" µm", "");
+    return micrometres(change.then()) + "\n" + least + " to " + micrometres(change.thickest());
+  }
+
+  private static String micrometres(SprayPlan plan) {
+    return QuantityWriter.write(plan.dryFilm(), Dimension.FILM, UnitSystem.METRIC)
+        .replace('\u00a0', ' ');
   }
 
   private String begin() {

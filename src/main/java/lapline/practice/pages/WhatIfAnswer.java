@@ -24,8 +24,12 @@ final class WhatIfAnswer {
     this.words = words;
   }
 
-  /** One line of the answer. */
-  public record Line(String labelKey, String now, String then) {}
+  /**
+   * One line of the answer.
+   *
+   * @param band from the least to the most that may come of it; empty where that is known
+   */
+  public record Line(String labelKey, String now, String then, String band) {}
 
   String title() {
     if (isBare(then)) {
@@ -58,7 +62,7 @@ final class WhatIfAnswer {
         film("what-if.answer.wet", SprayPlan::wetFilm),
         film("what-if.answer.pass", SprayPlan::passFilm),
         film("what-if.answer.dry", SprayPlan::dryFilm),
-        new Line("what-if.answer.overlap", overlap(now), overlap(then)),
+        new Line("what-if.answer.overlap", overlap(now), overlap(then), ""),
         share("what-if.answer.spread", p -> p.ripple().variation()),
         share("what-if.answer.evenness", p -> p.ripple().evenness()));
   }
@@ -67,21 +71,19 @@ final class WhatIfAnswer {
     return new Line(
         key,
         words.quantity(value.applyAsDouble(now), Dimension.SHARE),
-        words.quantity(value.applyAsDouble(then), Dimension.SHARE));
+        words.quantity(value.applyAsDouble(then), Dimension.SHARE),
+        "");
   }
 
   private Line film(String key, ToDoubleFunction<SprayPlan> value) {
-    String likely = film(value.applyAsDouble(then));
-    return new Line(
-        key,
-        film(value.applyAsDouble(now)),
+    String band =
         change.isOpen()
             ? words.say(
                 "what-if.answer.band",
-                likely,
                 words.figure(value.applyAsDouble(change.thinnest()), Dimension.FILM),
                 film(value.applyAsDouble(change.thickest())))
-            : likely);
+            : "";
+    return new Line(key, film(value.applyAsDouble(now)), film(value.applyAsDouble(then)), band);
   }
 
   private String overlap(SprayPlan plan) {

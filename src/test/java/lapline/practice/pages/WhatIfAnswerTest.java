@@ -53,8 +53,11 @@ class WhatIfAnswerTest {
   @Test
   void film_that_is_not_known_for_sure_is_shown_from_a_least_to_a_most() {
     // 45 µm dry; at twice the distance 30, 60 and 0 % less
-    assertThat(changing(Thing.DISTANCE, 0.2, UnitSystem.METRIC).lines().get(2).then())
-        .isEqualTo("31.5\u00a0µm (18 to 45\u00a0µm)");
+    WhatIfAnswer.Line dry = changing(Thing.DISTANCE, 0.2, UnitSystem.METRIC).lines().get(2);
+    assertThat(dry.then()).isEqualTo("31.5\u00a0µm");
+    assertThat(dry.band()).isEqualTo("18 to 45\u00a0µm");
+    assertThat(changing(Thing.SPEED, 0.4, UnitSystem.METRIC).lines())
+        .allMatch(line -> line.band().isEmpty());
   }
 
   @Test
