@@ -43,13 +43,18 @@ public record ScoreText(
       List<String> missing,
       String advice) {}
 
-  /** One likely cause, or what the readings cannot show. */
+  /**
+   * One likely cause, or what the readings cannot show.
+   *
+   * @param decided whether {@code change} is to be made; else something is to be settled first
+   */
   public record Cause(
       String id,
       double support,
       String cause,
       List<String> evidence,
       String change,
+      boolean decided,
       Size estimate,
       List<Rival> rivals,
       List<Place> nextPlaces) {}
@@ -110,6 +115,7 @@ public record ScoreText(
         writer.phrase(f.cause()),
         criteria.evidence(task, score, f),
         writer.phrase(f.change()),
+        f.decided(),
         size(f.estimate(), writer),
         f.rivals().stream()
             .map(r -> new Rival(r.id(), r.support(), writer.phrase(r.cause())))

@@ -3,6 +3,7 @@ package lapline.exchange;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import lapline.pages.Messages;
 import lapline.practice.WrittenPanel;
 import lapline.practice.pages.CriterionWriter;
@@ -39,6 +40,39 @@ class ScoreTextTest {
     assertThat(judged.degreesOfFreedom()).isNull();
     assertThat(judged.expandedUncertainty())
         .isCloseTo(2 * judged.standardUncertainty(), within(1e-15));
+  }
+
+  /** An arc or an early trigger: these places cannot tell; made by a computation. */
+  @Test
+  void a_change_that_is_not_decided_is_marked_as_such() {
+    WrittenPanel film = WrittenPanel.under("clear/two-coats");
+    double[] before = new double[15];
+    Arrays.fill(before, 100);
+    film.put("gun-pressure", "165 kPa").put("fan-width", "230 mm");
+    film.putAtPlaces("film-before", before);
+    film.putAtPlaces(
+        "film-after",
+        147.1,
+        156.8,
+        151.0,
+        154.8,
+        159.7,
+        148.5,
+        150.4,
+        157.0,
+        155.1,
+        149.6,
+        156.2,
+        155.4,
+        148.6,
+        157.5,
+        147.9);
+    ScoreText.Cause first = text(film).findings().get(0);
+    assertThat(first.rivals()).isNotEmpty();
+    assertThat(first.decided()).isFalse();
+    WrittenPanel lid = WrittenPanel.under("masking/hatch-lid-aperture");
+    lid.put("apertures-missed", "2");
+    assertThat(text(lid).findings().get(0).decided()).isTrue();
   }
 
   private static WrittenPanel scattered(String judged) {

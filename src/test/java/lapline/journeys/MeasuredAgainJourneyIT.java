@@ -76,6 +76,16 @@ class MeasuredAgainJourneyIT extends AtThePanel {
     pictures("one-of-several");
     press("next:measure");
     until(By.id("r-film-after-at101"));
+    // as an arc would have it
+    write("r-film-after-at101", "151.4");
+    write("r-film-after-at102", "151.4");
+    write("r-film-after-at103", "151.7");
+    untilSaved();
+    press("score");
+    waiting().until(d -> d.getCurrentUrl().contains("/learn/result"));
+    assertThat(browser.findElement(By.id("change-title")).getText())
+        .isEqualTo("Change this one thing next");
+    assertThat(text()).contains("Surest cause: You swing the gun in an arc");
   }
 
   @Test

@@ -28,6 +28,9 @@ final class PanelMap {
   private static final double SIZE = TypeFace.ON_PHONES;
   private static final int STEPS = 24;
 
+  /** Half of the room between a letter's box and another, or the figures of a build. */
+  private static final double LETTER = 2.9;
+
   private final FilmField film;
   private final PhraseWriter words;
   private final PanelScale scale;
@@ -125,16 +128,26 @@ final class PanelMap {
     return shapes;
   }
 
+  /** Each beside the place it names where a build stands on it, so that both can be read. */
   private List<Shape> asked() {
+    SpotLetters room = new SpotLetters(LETTER, WIDTH, scale.bottom(), 0);
+    film.places().forEach(p -> room.number(new Point(scale.x(p.x()), scale.y(p.y()) - SIZE * 0.6)));
     List<Shape> shapes = new ArrayList<>();
     for (PanelOutline.Place place : asked) {
-      double x = scale.x(place.x());
-      double y = scale.y(place.y());
-      String letter = PanelOutline.nameOf(place.number());
-      shapes.add(Shape.Surface.box(x - 2.2, y - 2.2, 4.4, 4.4, Fill.flat(Tone.SHEET), Pen.FIRM));
-      shapes.add(Words.of(x, y + SIZE * 0.36, SIZE, Align.MIDDLE, letter).strong());
+      Point at = new Point(scale.x(place.x()), scale.y(place.y()));
+      shapes.addAll(asked(PanelOutline.nameOf(place.number()), at, room.letter(at)));
     }
     return shapes;
+  }
+
+  private static List<Shape> asked(String letter, Point at, Point stands) {
+    double x = stands.x();
+    double y = stands.y();
+    return List.of(
+        Shape.Line.of(at.x(), at.y(), x, y, Pen.FIRM),
+        new Shape.Circle(at.x(), at.y(), 0.8, Fill.flat(Tone.INK), Pen.NONE),
+        Shape.Surface.box(x - 2.2, y - 2.2, 4.4, 4.4, Fill.flat(Tone.SHEET), Pen.FIRM),
+        Words.of(x, y + SIZE * 0.36, SIZE, Align.MIDDLE, letter).strong());
   }
 
   private double least() {

@@ -3,8 +3,10 @@ package lapline.practice.pages;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import lapline.pages.Messages;
 import lapline.pages.drawing.Drawing;
 import lapline.pages.drawing.Fill;
@@ -13,6 +15,7 @@ import lapline.pages.drawing.Shape;
 import lapline.pages.drawing.SvgWriter;
 import lapline.practice.FilmField;
 import lapline.practice.PanelOutline;
+import lapline.practice.PanelScore.NextPlace;
 import lapline.trade.measure.TargetRange;
 import lapline.trade.measure.UnitSystem;
 import org.junit.jupiter.api.Test;
@@ -66,6 +69,27 @@ class PanelMapTest {
       sum += area(bands.between(40e-6 + 3e-6 * i, 40e-6 + 3e-6 * (i + 1)));
     }
     assertThat(sum).isCloseTo(60 * 40, within(1.0));
+  }
+
+  @Test
+  void a_letter_that_asks_for_a_reading_hides_no_build() {
+    PanelOutline.Place one = PANEL.places().get(0);
+    List<NextPlace> beside =
+        List.of(NextPlace.of(one.x() + 0.011, one.y()), NextPlace.of(one.x(), one.y() + 0.011));
+    Drawing map = new PanelMap(PANEL, rising(50e-6, 65e-6), WORDS).asking(beside).drawing();
+    List<Shape.Words> words =
+        map.shapes().stream()
+            .flatMap(s -> s instanceof Shape.Words w ? Stream.of(w) : Stream.empty())
+            .toList();
+    for (String letter : List.of("A", "B")) {
+      Shape.Words asked =
+          words.stream().filter(w -> w.text().equals(letter)).findFirst().orElseThrow();
+      Rectangle2D box = new Rectangle2D.Double(asked.x() - 2.2, asked.y() - 3.3, 4.4, 4.4);
+      assertThat(words)
+          .as(letter)
+          .filteredOn(w -> w.text().matches("[0-9.]+"))
+          .noneMatch(w -> box.intersects(w.x() - 2.4, w.y() - 2.2, 4.8, 2.2));
+    }
   }
 
   @Test
