@@ -52,6 +52,10 @@ public sealed interface CoatsToHiding {
    * @param readings what the probabilities and the interval are read from
    */
   record Crossed(Estimate film, ContrastCurve readings) implements CoatsToHiding {
+    private static final int PARTS_TOLD_FROM = 2;
+
+    /** An end that was searched for and is a whole number may come out so much beside it. */
+    private static final double HAIR = 1e-9;
 
     /** Whole coats needed, 1 or more. */
     public int coats() {
@@ -60,15 +64,13 @@ public sealed interface CoatsToHiding {
 
     /**
      * Between these numbers of coats, parts counted, lies what hides; half of the doubt on either
-     * side. Within the first coat no part is told, for there ln(1 − C) is far from straight: the
-     * interval begins at 0 and ends at 1 rather than in between.
+     * side. Within the first two coats no part is told, for there ln(1 − C) is far from straight:
+     * an end below 2 is the whole number beyond.
      *
-     * <p>Simulated in the tests, at 95 %: 94 to 96 % where more than one coat is needed and the
-     * readings are sure to 0.2 or 0.4 %; up to 97 % where they are sure to 0.8 %, for more than
-     * full hiding cannot be; down to 92 % where two coats are needed and they are sure to a
-     * thousandth, since the line between two coats is then the larger error, and one that more
-     * coats would show but better readings do not; where one coat does, at least 95 %, for "all of
-     * the first coat" is the narrowest that is said and holds every lesser number.
+     * <p>Simulated in the tests, at 95 %: 94 to 96 % where more than two coats are needed and the
+     * readings are sure to 0.2 or 0.4 %. At least 95 % is what it states of one or two coats, since
+     * "all of the second coat" is the narrowest that is said and holds every number within, and of
+     * readings that are sure to 0.8 % only (up to 97 %), for more than full hiding cannot be.
      *
      * @param confidence 0.5 to 0.998
      */
@@ -76,7 +78,10 @@ public sealed interface CoatsToHiding {
       Valid.between("confidence", confidence, 0.5, 0.998);
       double doubt = (1 - confidence) / 2;
       double least = readings.coatsAt(doubt);
-      return new Interval(least < 1 ? 0 : least, Math.max(1, readings.coatsAt(1 - doubt)));
+      double most = readings.coatsAt(1 - doubt);
+      return new Interval(
+          least < PARTS_TOLD_FROM ? Math.floor(least + HAIR) : least,
+          most < PARTS_TOLD_FROM ? Math.max(1, Math.ceil(most - HAIR)) : most);
     }
 
     /** n coats are needed when n hide and n − 1 do not. */

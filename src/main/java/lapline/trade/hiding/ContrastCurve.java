@@ -34,7 +34,9 @@ public record ContrastCurve(List<Estimate> contrast, double mark) {
 
   /**
    * The probability that so many coats hide, from what is known of the contrast there. A later coat
-   * through which the card shows again takes an earlier one's word away.
+   * through which the card shows again takes an earlier one's word away. Good for whole numbers and
+   * from the second coat on; within the first two the line in between may be off by more than the
+   * readings are, which {@link CoatsToHiding.Crossed#interval} leaves out.
    *
    * @param coats 0 or more, parts of a coat counted
    * @return 0 to 1
