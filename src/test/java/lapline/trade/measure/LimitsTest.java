@@ -32,6 +32,28 @@ class LimitsTest {
     assertThat(shown(inches(0.75, 1.25), LENGTH, UnitSystem.US)).isEqualTo("0.75 to 1.25 in");
   }
 
+  /** Of seven figures and more nobody set one: then it is noise, and rounded like a conversion. */
+  @Test
+  void six_figures_may_have_been_set_and_more_were_not() {
+    assertThat(least(0.00123456, TIP)).isEqualTo("1.23456 mm");
+    assertThat(least(0.001234567, TIP)).isEqualTo("1.24 mm");
+  }
+
+  /** Rounded up into the range: tenths of a second, from two minutes on whole ones. */
+  @Test
+  void a_time_from_elsewhere_is_rounded_as_it_is_spoken_of() {
+    SpokenUnits time = SpokenUnits.usual(Dimension.DURATION);
+
+    assertThat(least(45.678912, time)).isEqualTo("45.7 s");
+    assertThat(least(130.678912, time)).isEqualTo("2 min 11 s");
+  }
+
+  private static String least(double si, SpokenUnits spoken) {
+    return Limits.of(TargetRange.atLeast(si), spoken, UnitSystem.METRIC)
+        .least()
+        .replace('\u00a0', ' ');
+  }
+
   @Test
   void a_limit_of_the_other_system_claims_no_more_than_a_rule_can_show() {
     assertThat(shown(inches(4, 6), LENGTH, UnitSystem.METRIC)).isEqualTo("102 to 152 mm");

@@ -35,6 +35,27 @@ class QuantityWriterTest {
         .isEqualTo(text);
   }
 
+  /** From where a length would be rounded to two metres or to six feet. */
+  @Test
+  void a_long_length_is_said_in_the_larger_unit() {
+    assertThat(shown(Unit.MILLIMETRE.toSi(1999.95), UnitSystem.METRIC)).isEqualTo("2 m");
+    assertThat(shown(Unit.MILLIMETRE.toSi(1999.9), UnitSystem.METRIC)).isEqualTo("1999.9 mm");
+    assertThat(shown(Unit.INCH.toSi(71.995), UnitSystem.US)).isEqualTo("6 ft");
+    assertThat(shown(Unit.INCH.toSi(71.99), UnitSystem.US)).isEqualTo("71.99 in");
+  }
+
+  private static String shown(double metres, UnitSystem system) {
+    return QuantityWriter.write(metres, Dimension.LENGTH, system).replace('\u00a0', ' ');
+  }
+
+  @Test
+  void two_minutes_and_what_they_are_unsure_of_are_said_as_two_times() {
+    assertThat(
+            QuantityWriter.write(Estimate.of(120, 5), Dimension.DURATION, UnitSystem.METRIC)
+                .replace('\u00a0', ' '))
+        .isEqualTo("2 min ± 10 s");
+  }
+
   @Test
   void an_uncertainty_from_three_readings_is_expanded_by_more_than_two() {
     Estimate few = new Estimate(62e-6, 1e-6, 2);
