@@ -158,7 +158,7 @@ final class StrokeWords {
         cause.key() + ".evidence" + form(found),
         quantity(found.film(), Dimension.FILM),
         quantity(share(found), Dimension.SHARE),
-        quantity(where, Dimension.LENGTH));
+        millimetres(where));
   }
 
   /**
@@ -179,9 +179,14 @@ final class StrokeWords {
   private Phrase steps(Found found, String form) {
     return message(
         "cause.spacing-wide." + (stepsWritten ? "written" + form : "seen"),
-        quantity(step(), Dimension.LENGTH),
-        quantity(technique.fanWidth().value(), Dimension.LENGTH),
+        millimetres(step()),
+        millimetres(technique.fanWidth().value()),
         quantity(found.value(), Dimension.SHARE));
+  }
+
+  /** A length that a hand marks or keeps: no closer than that. */
+  private static Phrase.Arg millimetres(double metres) {
+    return quantity(Math.round(metres * 1000) / 1000.0, Dimension.LENGTH);
   }
 
   /** From pass to pass, as the film has it, metres. */
@@ -200,13 +205,13 @@ final class StrokeWords {
   private Phrase closer(String key) {
     return message(
         key,
-        quantity(technique.meantStep(), Dimension.LENGTH),
+        millimetres(technique.meantStep()),
         quantity(technique.meantOverlap(), Dimension.SHARE),
-        quantity(technique.fanWidth().value(), Dimension.LENGTH));
+        millimetres(technique.fanWidth().value()));
   }
 
   private Phrase sameStep(String key) {
-    return message(key, quantity(technique.meantStep(), Dimension.LENGTH));
+    return message(key, millimetres(technique.meantStep()));
   }
 
   /** Share of its speed that a hand keeps where it leaves this share more film. */
@@ -242,17 +247,14 @@ final class StrokeWords {
     if (departure instanceof Departure.Ends ends) {
       return message(
           key,
-          quantity(ends.length(), Dimension.LENGTH),
+          millimetres(ends.length()),
           quantity(following(found.value(), StrokeWords::speedLeft), Dimension.SHARE));
     }
     if (departure instanceof Departure.Strip && Cause.of(found.fault()) == Cause.SPACING_UNEVEN) {
-      return message(
-          key,
-          quantity(technique.meantStep(), Dimension.LENGTH),
-          quantity(value * step(), Dimension.LENGTH));
+      return message(key, millimetres(technique.meantStep()), millimetres(value * step()));
     }
     if (departure instanceof Departure.Strip || departure instanceof Departure.Outermost) {
-      return message(key, quantity(technique.fanWidth().value() / 2, Dimension.LENGTH));
+      return message(key, millimetres(technique.fanWidth().value() / 2));
     }
     return message(key, quantity(size(found.value()), Dimension.SHARE));
   }

@@ -83,8 +83,7 @@ final class EntryProblems {
   private Line together(List<FieldProblem> group) {
     FieldProblem first = group.get(0);
     String where =
-        places.among(
-            group.stream().map(p -> named(Cell.of(p.cell()))).distinct().sorted().toList());
+        places.among(group.stream().map(p -> named(Cell.of(p.cell()))).distinct().toList());
     return isUnit(first)
         ? new Line(
             first.cell(),

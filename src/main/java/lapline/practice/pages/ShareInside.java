@@ -27,18 +27,22 @@ final class ShareInside {
   }
 
   private String written() {
-    String share = words.quantity(rounded(film.shareInside()), Dimension.SHARE);
+    // the map's own share may lie a grid cell off all or nothing that its interval is sure of
     if (film.shareLow() >= 1 - TENTH) {
-      return words.say("practice-result.share-inside.all", share);
+      return words.say("practice-result.share-inside.all", written(1));
     }
     if (film.shareHigh() < TENTH) {
-      return words.say("practice-result.share-inside.none", share);
+      return words.say("practice-result.share-inside.none", written(0));
     }
     return words.say(
         "practice-result.share-inside",
-        share,
+        written(film.shareInside()),
         words.figure(rounded(film.shareLow()), Dimension.SHARE),
-        words.quantity(rounded(film.shareHigh()), Dimension.SHARE));
+        written(film.shareHigh()));
+  }
+
+  private String written(double share) {
+    return words.quantity(rounded(share), Dimension.SHARE);
   }
 
   private double rounded(double share) {

@@ -212,6 +212,12 @@ class SprayFitTest {
         .extracting("key")
         .startsWith("cause.spacing-wide.written.hidden", "cause.spacing-wide.evidence.hidden");
     assertThat(wide.evidence().get(0).args().get(0).value()).isCloseTo(0.115, within(0.006));
+    for (Phrase.Arg said :
+        List.of(wide.evidence().get(0).args().get(0), wide.change().args().get(0))) {
+      assertThat(said.value() * 1000)
+          .as("whole millimetres")
+          .isCloseTo(Math.rint(said.value() * 1000), within(1e-9));
+    }
   }
 
   @Test

@@ -42,7 +42,7 @@ class EntryProblemsTest {
   void micrometres_where_mils_are_meant_are_one_line_with_all_their_places() {
     assertThat(told(film(15, "100", "155")))
         .containsExactly(
-            "Film after at places 1–15; Film before at places 1–15: 30 readings cannot be in mil."
+            "Film before at places 1–15; Film after at places 1–15: 30 readings cannot be in mil."
                 + " They look like µm: write µm beside each number.");
   }
 

@@ -46,6 +46,7 @@ class ShareInsideTest {
   @Test
   void all_and_nothing_say_how_sure_they_are() {
     assertThat(said(1, 0.99991, 1)).isEqualTo("100 % (more than 99.9 %)");
+    assertThat(said(0.999, 0.99991, 1)).isEqualTo("100 % (more than 99.9 %)");
     assertThat(said(0, 0, 0.0001)).isEqualTo("0 % (less than 0.1 %)");
   }
 }
