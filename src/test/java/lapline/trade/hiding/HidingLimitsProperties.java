@@ -77,6 +77,8 @@ class HidingLimitsProperties {
   @ParameterizedTest
   @CsvSource({
     "0.2, 1.6, 0.002",
+    "0.2, 2.05, 0.002",
+    "0.05, 2.15, 0.004",
     "0.2, 3.5, 0.004",
     "0.6, 2.5, 0.002",
     "0.6, 3.9, 0.004",
