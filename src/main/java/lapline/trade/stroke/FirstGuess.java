@@ -14,7 +14,13 @@ final class FirstGuess {
   private static final double SHIFT_KNOWN = 1 / 6.0;
 
   private static final double[] PHASES = {-3 / 8.0, -1 / 8.0, 1 / 8.0, 3 / 8.0};
-  private static final int KEPT = 3;
+  private static final int MOST = 16;
+
+  /**
+   * A guess whose squares are this much more than the best one's ends at no likely fit: roughly
+   * twice the ln of a weight of 1 in 150, since a fit moves the passes as well.
+   */
+  private static final double HOPELESS = 10;
 
   /** Unevenness of any hand, as a share of the film. */
   private static final double HAND = 0.03;
@@ -33,12 +39,18 @@ final class FirstGuess {
   private record Guess(double[] parameters, double badness) {}
 
   /**
-   * The best few, best first; one where nothing needs searching.
+   * Those with any hope, best first, at most {@link #MOST}; one where nothing needs searching.
    *
    * @param start all parameters but the shifts, which are searched for
    */
   static List<double[]> of(StrokeModel model, List<FilmAt> readings, double[] start) {
-    return searched(model, readings, start).stream().limit(KEPT).map(Guess::parameters).toList();
+    List<Guess> guesses = searched(model, readings, start);
+    double worst = guesses.get(0).badness + HOPELESS;
+    return guesses.stream()
+        .limit(MOST)
+        .filter(g -> g.badness <= worst)
+        .map(Guess::parameters)
+        .toList();
   }
 
   /** Squares that the best guess leaves, with the level fitted. */

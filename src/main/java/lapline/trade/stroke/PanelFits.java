@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Fits of one panel with this or that departure in, strays set aside. Not for several threads. */
 final class PanelFits {
@@ -17,6 +20,18 @@ final class PanelFits {
 
   /** ln of the shape of a heeled fan over that of an upright one: its heavy side is blunter. */
   private static final double LEANING_SHAPE = -0.15;
+
+  /** So many rough guesses are followed where only the likeliest fit counts. */
+  private static final int FOLLOWED = 3;
+
+  /** After so many guesses in a row that ended at nothing new the rest are left. */
+  private static final int BARREN = 4;
+
+  /** Two fits that differ by no more than this, in standard uncertainties, are the same one. */
+  private static final double SAME = 0.5;
+
+  /** A fit of less weight than this against the likeliest changes nothing. */
+  private static final double HARDLY = Math.log(1e-3);
 
   private final PassPlan plan;
   private final List<FilmAt> readings;
@@ -55,18 +70,52 @@ final class PanelFits {
   StrokeFit searched(List<Departure> departures) {
     return known.computeIfAbsent(
         new Known(List.copyOf(departures), strays.size()),
-        k -> {
-          StrokeModel model = new StrokeModel(plan, departures);
-          StrokeModel bare = new StrokeModel(plan, List.of());
-          double[] start = new double[bare.parameters()];
-          start[StrokeModel.LEVEL] = Math.log(mean);
-          StrokeFit likeliest =
-              FirstGuess.of(bare, used(), start).stream()
-                  .map(p -> fitted(model, Arrays.copyOf(p, model.parameters())))
-                  .max(Comparator.comparingDouble(StrokeFit::logEvidence))
-                  .orElseThrow();
-          return again(likeliest);
-        });
+        k ->
+            again(
+                followed(departures, FOLLOWED)
+                    .max(Comparator.comparingDouble(StrokeFit::logEvidence))
+                    .orElseThrow()));
+  }
+
+  private Stream<StrokeFit> followed(List<Departure> departures, int guesses) {
+    StrokeModel model = new StrokeModel(plan, departures);
+    StrokeModel bare = new StrokeModel(plan, List.of());
+    double[] start = new double[bare.parameters()];
+    start[StrokeModel.LEVEL] = Math.log(mean);
+    return FirstGuess.of(bare, used(), start).stream()
+        .limit(guesses)
+        .map(p -> fitted(model, Arrays.copyOf(p, model.parameters())));
+  }
+
+  /**
+   * All that the search finds, each once, beside the likeliest: where nobody wrote down where the
+   * first pass lay, coats that lie otherwise may leave nearly the same film.
+   *
+   * @param likeliest by these readings, of this plan; comes first
+   */
+  List<StrokeFit> modes(StrokeFit likeliest) {
+    List<StrokeFit> modes = new ArrayList<>(List.of(likeliest));
+    Iterator<StrokeFit> all =
+        followed(likeliest.model().departures(), Integer.MAX_VALUE).iterator();
+    for (int nothing = 0; nothing < BARREN && all.hasNext(); nothing++) {
+      StrokeFit fit = all.next();
+      if (fit.logEvidence() - likeliest.logEvidence() > HARDLY && isNew(fit, modes)) {
+        modes.add(again(fit));
+        nothing = -1;
+      }
+    }
+    return modes;
+  }
+
+  private static boolean isNew(StrokeFit fit, List<StrokeFit> modes) {
+    return modes.stream().noneMatch(m -> isSame(m, fit));
+  }
+
+  private static boolean isSame(StrokeFit one, StrokeFit other) {
+    double[] p = one.parameters();
+    double[] q = other.parameters();
+    return IntStream.range(0, p.length)
+        .allMatch(j -> Math.abs(p[j] - q[j]) <= SAME * one.uncertainty(j));
   }
 
   /** The same with the strays as they are now. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import lapline.trade.measure.Estimate;
 
 /**
@@ -41,8 +42,27 @@ final class PlanContest {
   private final int leading;
   private final List<Weighed> weighed = new ArrayList<>();
 
-  /** One plan with its fit and its share of the weight, 0 to 1. */
-  record Weighed(PassPlan plan, StrokeFit fit, double weight) {}
+  /**
+   * One plan with its share of the weight, 0 to 1.
+   *
+   * @param fits the likely ones, the likeliest first; only that one of a plan of hardly any weight
+   */
+  record Weighed(PassPlan plan, List<StrokeFit> fits, double weight) {
+    StrokeFit fit() {
+      return fits.get(0);
+    }
+
+    Stream<Share> shared() {
+      double[] each =
+          fits.stream().mapToDouble(f -> Math.exp(f.logEvidence() - fit().logEvidence())).toArray();
+      double whole = Arrays.stream(each).sum();
+      return IntStream.range(0, each.length)
+          .mapToObj(i -> new Share(fits.get(i), weight * each[i] / whole));
+    }
+  }
+
+  /** One fit and its share of the weight, 0 to 1. */
+  private record Share(StrokeFit fit, double weight) {}
 
   PlanContest(StrokeRecord record, List<FilmAt> readings) {
     this.record = record;
@@ -110,8 +130,10 @@ final class PlanContest {
     for (int i = 0; i < logs.length; i++) {
       int k = plans.get(i);
       StrokeContest own = k == 0 ? first : k == rival ? second : leader;
-      StrokeFit fit = own.searched(record.plan(k));
-      weighed.add(new Weighed(record.plan(k), fit, Math.exp(logs[i] - most) / whole));
+      PassPlan plan = record.plan(k);
+      double weight = Math.exp(logs[i] - most) / whole;
+      List<StrokeFit> fits = weight > HARDLY ? own.modes(plan) : List.of(own.searched(plan));
+      weighed.add(new Weighed(plan, fits, weight));
     }
   }
 
@@ -136,28 +158,28 @@ final class PlanContest {
   }
 
   /**
-   * 1 − step / fan width over these plans, each with its weight: passes that leave the same film
-   * make the overlap unsure.
+   * 1 − step / fan width over these plans and all likely fits along each, with their weights: passes
+   * that leave the same film make the overlap unsure.
    */
   Estimate overlap() {
-    return overAll(fit -> StrokeReading.overlap(fit.settled()));
+    return over(f -> StrokeReading.overlap(f.settled()));
   }
 
-  /** Mean film of the panel over these plans, each with its weight; metres. */
+  /** Mean film of the panel over the same; metres. */
   Estimate meanFilm() {
-    return overAll(fit -> FittedFilm.of(fit).mean());
+    return over(f -> FittedFilm.of(f).mean());
   }
 
-  private Estimate overAll(Function<StrokeFit, Estimate> of) {
+  private Estimate over(Function<StrokeFit, Estimate> of) {
     double mean = 0;
     double square = 0;
-    for (Weighed w : weighed) {
-      if (w.weight() > HARDLY) {
-        Estimate one = of.apply(w.fit());
-        double spread = Math.hypot(one.value(), one.standardUncertainty());
-        mean += w.weight() * one.value();
-        square += w.weight() * spread * spread;
-      }
+    List<Share> shares =
+        weighed.stream().flatMap(Weighed::shared).filter(s -> s.weight() > HARDLY).toList();
+    for (Share share : shares) {
+      Estimate one = of.apply(share.fit());
+      double spread = Math.hypot(one.value(), one.standardUncertainty());
+      mean += share.weight() * one.value();
+      square += share.weight() * spread * spread;
     }
     return Estimate.of(mean, Math.sqrt(Math.max(0, square - mean * mean)));
   }

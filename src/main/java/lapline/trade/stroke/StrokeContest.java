@@ -33,7 +33,7 @@ final class StrokeContest {
   private final Forms forms;
   private final Rounds rounds;
   private final List<Departure> in = new ArrayList<>();
-  private final Map<PassPlan, StrokeFit> along = new HashMap<>();
+  private final Map<PassPlan, PanelFits> along = new HashMap<>();
   private StrokeFit fit;
   private Round last;
 
@@ -110,13 +110,22 @@ final class StrokeContest {
 
   /** The likeliest fit with the same departures and strays along another plan. */
   StrokeFit searched(PassPlan other) {
-    return other == plan ? fit : along.computeIfAbsent(other, this::fitted);
+    return other == plan ? fit : along(other).searched(in);
   }
 
-  private StrokeFit fitted(PassPlan other) {
-    PanelFits there = new PanelFits(other, fits.readings());
-    fits.strays().forEach(there::setAside);
-    return there.searched(in);
+  /** All likely ones, the likeliest first; see {@link PanelFits#modes}. */
+  List<StrokeFit> modes(PassPlan other) {
+    return (other == plan ? fits : along(other)).modes(searched(other));
+  }
+
+  private PanelFits along(PassPlan other) {
+    return along.computeIfAbsent(
+        other,
+        o -> {
+          PanelFits there = new PanelFits(o, fits.readings());
+          fits.strays().forEach(there::setAside);
+          return there;
+        });
   }
 
   private double logWeight(StrokeFit of) {

@@ -55,6 +55,11 @@ final class SprayedPanel {
   private double realStep;
   private final List<PassPlan.Coat> plan = new ArrayList<>();
 
+  /** Seeds that follow each other begin alike: their first draw would be nearly the same. */
+  static Random chance(int seed) {
+    return new Random((seed + 1) * 0x9E3779B97F4A7C15L);
+  }
+
   PassPlan spray(Random chance) {
     passes.clear();
     realStep = 0;

@@ -57,7 +57,7 @@ class StrokeEfficiencyProperties {
   private static List<Seen> sprayed(double wrist) {
     List<Seen> seen = new ArrayList<>();
     for (int seed = 0; seed < SEEDS; seed++) {
-      Random chance = new Random(seed);
+      Random chance = SprayedPanel.chance(seed);
       SprayedPanel panel = new SprayedPanel();
       panel.wrist = wrist;
       double fan = SprayedPanel.FAN * (1 + 0.04 * chance.nextGaussian());
