@@ -69,8 +69,17 @@ final class FirstGuess {
   }
 
   private double[] phases(int coat) {
-    boolean known = model.plan().coats().get(coat).shift() < SHIFT_KNOWN * model.plan().meanStep();
+    return phases(model.plan(), coat);
+  }
+
+  private static double[] phases(PassPlan plan, int coat) {
+    boolean known = plan.coats().get(coat).shift() < SHIFT_KNOWN * plan.meanStep();
     return known ? new double[] {0} : PHASES;
+  }
+
+  /** Where the first pass may lie, in steps from where it was meant. */
+  static double[] phases(PassPlan plan) {
+    return phases(plan, 0);
   }
 
   /** Of one coat alone, by phase and reading. */

@@ -158,8 +158,8 @@ final class PlanContest {
   }
 
   /**
-   * 1 − step / fan width over these plans and all likely fits along each, with their weights: passes
-   * that leave the same film make the overlap unsure.
+   * 1 − step / fan width over these plans and all likely fits along each, with their weights:
+   * passes that leave the same film make the overlap unsure.
    */
   Estimate overlap() {
     return over(f -> StrokeReading.overlap(f.settled()));

@@ -1,6 +1,7 @@
 package lapline.trade.stroke;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import lapline.trade.measure.Valid;
@@ -11,8 +12,9 @@ import lapline.trade.measure.Valid;
  * more with all others there (a D_s-optimal design found by exchange, see Atkinson and Donev,
  * Optimum Experimental Designs, 1992; from memory).
  *
- * <p>Deterministic, so that a task's sheet stays the same. It is made for the passes as they are
- * meant; those of a real hand lie elsewhere, and so no two places lie side by side.
+ * <p>Deterministic, so that a task's sheet stays the same. Where the first pass will lie nobody
+ * knows, so that what places tell is the mean over where it may; and since the passes of a real
+ * hand stray, no two places lie side by side.
  */
 public final class ReadingPlan {
   /** Fewer than this cannot tell the faults and the film apart. */
@@ -27,15 +29,28 @@ public final class ReadingPlan {
   private static final double APART = 0.5;
 
   private final List<Spot> spots;
-  private final double[][] slopes;
-  private final Worth worth;
+  private final List<Lying> lyings;
   private final double apart;
 
+  /** The passes as they may lie, with the slopes of the film at the spots and what those tell. */
+  private record Lying(double[][] slopes, Worth worth) {
+    void add(int spot, int sign) {
+      worth.add(slopes[spot], sign);
+    }
+  }
+
   private ReadingPlan(PassPlan plan, int count, double uncertainty) {
+    this(plan, PanelSpots.of(plan), count, uncertainty);
+  }
+
+  private ReadingPlan(PassPlan plan, List<Spot> spots, int count, double uncertainty) {
     StrokeModel model = model(plan);
-    this.spots = PanelSpots.of(plan);
-    this.slopes = slopes(model, spots, uncertainty);
-    this.worth = new Worth(model);
+    this.spots = spots;
+    this.lyings =
+        Arrays.stream(FirstGuess.phases(plan))
+            .mapToObj(
+                phase -> new Lying(slopes(model, phase, spots, uncertainty), new Worth(model)))
+            .toList();
     this.apart = APART * Math.sqrt(plan.width() * plan.height() / count);
   }
 
@@ -44,8 +59,14 @@ public final class ReadingPlan {
   }
 
   /** For a film of 1, so that slopes are shares of the film. */
-  private static double[][] slopes(StrokeModel model, List<Spot> spots, double uncertainty) {
-    StrokeModel.At at = model.at(new double[model.parameters()]);
+  private static double[][] slopes(
+      StrokeModel model, double phase, List<Spot> spots, double uncertainty) {
+    double[] parameters = new double[model.parameters()];
+    for (int coat = 0; StrokeModel.SHIFT + coat < model.first(); coat++) {
+      double lies = (coat + 1) * phase;
+      parameters[StrokeModel.SHIFT + coat] = (lies - Math.rint(lies)) * model.plan().meanStep();
+    }
+    StrokeModel.At at = model.at(parameters);
     double scatter = Math.hypot(HAND, uncertainty);
     double[][] slopes = new double[spots.size()][];
     for (int i = 0; i < slopes.length; i++) {
@@ -73,7 +94,7 @@ public final class ReadingPlan {
       search.addBest(chosen);
     }
     for (int i = 0; i < count; i++) {
-      search.worth.add(search.slopes[chosen.remove(0)], -1);
+      search.add(chosen.remove(0), -1);
       search.addBest(chosen);
     }
     return chosen.stream()
@@ -92,22 +113,29 @@ public final class ReadingPlan {
   public static double worth(PassPlan plan, List<Spot> places, double uncertainty) {
     Valid.positive("places", places.size());
     Valid.positive("uncertainty", uncertainty);
-    StrokeModel model = model(plan);
-    Worth worth = new Worth(model);
-    for (double[] at : slopes(model, places, uncertainty)) {
-      worth.add(at, 1);
+    ReadingPlan given = new ReadingPlan(plan, places, places.size(), uncertainty);
+    for (int i = 0; i < places.size(); i++) {
+      given.add(i, 1);
     }
-    return worth.value();
+    return given.worth();
+  }
+
+  private void add(int spot, int sign) {
+    lyings.forEach(l -> l.add(spot, sign));
+  }
+
+  private double worth() {
+    return lyings.stream().mapToDouble(l -> l.worth.value()).average().orElseThrow();
   }
 
   private void addBest(List<Integer> chosen) {
     int best = -1;
     double most = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < slopes.length; i++) {
+    for (int i = 0; i < spots.size(); i++) {
       if (standsApart(i, chosen)) {
-        worth.add(slopes[i], 1);
-        double value = worth.value();
-        worth.add(slopes[i], -1);
+        add(i, 1);
+        double value = worth();
+        add(i, -1);
         if (value > most) {
           most = value;
           best = i;
@@ -115,7 +143,7 @@ public final class ReadingPlan {
       }
     }
     chosen.add(best);
-    worth.add(slopes[best], 1);
+    add(best, 1);
   }
 
   private boolean standsApart(int spot, List<Integer> chosen) {

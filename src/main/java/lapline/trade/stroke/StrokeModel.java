@@ -197,7 +197,8 @@ final class StrokeModel {
       double sum = 0;
       for (int c = 0; c < passes.length; c++) {
         for (double written : passes[c]) {
-          double u = 2 * (y - middle - p[SHIFT + c] - stretch * (written - middle)) / (fan * distance);
+          double u =
+              2 * (y - middle - p[SHIFT + c] - stretch * (written - middle)) / (fan * distance);
           if (Math.abs(u) < FanShape.REACH) {
             sum += shape.byBlur(u) * times(written, scale);
           }

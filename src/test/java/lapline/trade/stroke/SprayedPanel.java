@@ -1,6 +1,7 @@
 package lapline.trade.stroke;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -121,8 +122,14 @@ final class SprayedPanel {
 
   /** Two coats of even passes at 70 % overlap, of which nothing was written down. */
   static PassPlan meant() {
+    return new SprayedPanel().asMeant();
+  }
+
+  /** Even passes as they were meant, of which nothing was written down. */
+  PassPlan asMeant() {
     Estimate fan = Estimate.of(FAN, 0.04 * FAN);
-    return new WrittenPasses(WIDTH, HEIGHT, fan, 0.3 * FAN, List.of(Map.of(), Map.of())).asMeant();
+    List<Map<Integer, Estimate>> nothing = Collections.nCopies(coats, Map.of());
+    return new WrittenPasses(WIDTH, HEIGHT, fan, (1 - meantOverlap) * FAN, nothing).asMeant();
   }
 
   /** Over the whole panel, as it came out. */

@@ -184,6 +184,25 @@ class StrokeReadingProperties {
     }
   }
 
+  /** By places chosen for one way in which the passes may lie it was 21 of 100. */
+  @Test
+  void a_sheet_for_one_coat_tells_a_heeled_gun_wherever_the_first_pass_lay() {
+    Consumer<SprayedPanel> heeled =
+        p -> {
+          p.coats = 1;
+          p.overlap = 0.33;
+          p.meantOverlap = 0.33;
+          p.lean = 0.5;
+        };
+    SprayedPanel meant = new SprayedPanel();
+    heeled.accept(meant);
+    List<Spot> sheet = ReadingPlan.of(meant.asMeant(), 15, 0.03);
+    List<Told> told = written((p, chance) -> p.read(sheet, chance), heeled, true);
+    assertThat(count(told, t -> t.first().equals("TILT")))
+        .as("%s", firsts(told))
+        .isGreaterThanOrEqualTo(share(0.7));
+  }
+
   /** Where the second coat's passes lie between the first's, the film is even. */
   @ParameterizedTest
   @CsvSource({"0.4, 24", "0.5, 15"})
