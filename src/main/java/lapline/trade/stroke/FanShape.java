@@ -24,7 +24,6 @@ final class FanShape {
   private final double lean;
   private final double scale;
   private final double scaleSlope;
-  private final double sharpScale;
   private final double narrowing;
   private final double narrowingSlope;
 
@@ -47,7 +46,6 @@ final class FanShape {
     double logs = 0;
     double squares = 0;
     double both = 0;
-    double sharp = 0;
     // the integrand and its slopes are nil at both ends, where the trapezoid rule has no error to
     // speak of
     for (int i = 1; i < STEPS; i++) {
@@ -59,7 +57,6 @@ final class FanShape {
       logs += film * log;
       squares += film * u * u;
       both += film * u * u * log;
-      sharp += sharp(u);
     }
     double spread = squares / sum;
     double spreadSlope = both / sum - spread * logs / sum;
@@ -67,11 +64,6 @@ final class FanShape {
     this.narrowingSlope = (spread + (beta + 0.5) * spreadSlope) / narrowing;
     this.scale = STEPS / REACH / sum;
     this.scaleSlope = -logs / sum;
-    this.sharpScale = STEPS / REACH / sharp;
-  }
-
-  private double sharp(double u) {
-    return Math.abs(u) < 1 ? Math.pow(1 - u * u, beta - 1) : 0;
   }
 
   private static double blurred(double v) {
@@ -96,11 +88,5 @@ final class FanShape {
             * (even * (Math.log(inside) + scaleSlope + narrowingSlope / narrowing)
                 + steep * u * narrowingSlope);
     byLean = even * u;
-  }
-
-  /** What the blurred rim adds at a place to the same fan with a sharp one. */
-  double byBlur(double u) {
-    place(u);
-    return at - sharpScale * sharp(u) * (1 + lean * u);
   }
 }

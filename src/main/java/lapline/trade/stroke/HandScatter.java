@@ -6,8 +6,6 @@ import java.util.List;
  * How readings scatter about the film of a steady hand: each by its own uncertainty, and together
  * where one pass lay a little higher or was a little faster than the others. No hand repeats a step
  * exactly, and that is no fault; forgetting it makes drifts and tilts of half of all even panels.
- * How sharp the rim of the fan is nobody writes down either: it may be as sharp as a parabola's or
- * twice as blurred as the model's, on all passes alike.
  */
 final class HandScatter {
   /** Of the film of one pass, as a share of it, by its speed; course assumption. */
@@ -26,16 +24,14 @@ final class HandScatter {
     int n = readings.size();
     StrokeModel.At at = model.at(parameters);
     double[][] shared = new double[n][];
-    double[] rim = new double[n];
     for (int i = 0; i < n; i++) {
       at.film(readings.get(i).x(), readings.get(i).y());
       shared[i] = byChance(model.plan(), at);
-      rim[i] = at.byBlur(readings.get(i).x(), readings.get(i).y());
     }
     double[][] covariance = new double[n][n];
     for (int i = 0; i < n; i++) {
       for (int j = 0; j <= i; j++) {
-        covariance[i][j] = dot(shared[i], shared[j]) + rim[i] * rim[j];
+        covariance[i][j] = dot(shared[i], shared[j]);
       }
       double u = readings.get(i).uncertainty();
       covariance[i][i] += u * u;

@@ -186,27 +186,6 @@ final class StrokeModel {
       return film;
     }
 
-    /**
-     * What the blurred rims of all passes add at a place to the film of the same passes with sharp
-     * ones; metres.
-     */
-    double byBlur(double x, double y) {
-      alongTheStroke(x, y);
-      double scale = front * more / distance;
-      double middle = plan.height() / 2;
-      double sum = 0;
-      for (int c = 0; c < passes.length; c++) {
-        for (double written : passes[c]) {
-          double u =
-              2 * (y - middle - p[SHIFT + c] - stretch * (written - middle)) / (fan * distance);
-          if (Math.abs(u) < FanShape.REACH) {
-            sum += shape.byBlur(u) * times(written, scale);
-          }
-        }
-      }
-      return scale * sum;
-    }
-
     private void alongTheStroke(double x, double y) {
       double fromMiddle = 2 * x / plan.width() - 1;
       outwards = fromMiddle * fromMiddle;
