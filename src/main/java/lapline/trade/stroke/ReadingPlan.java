@@ -28,6 +28,9 @@ public final class ReadingPlan {
   /** Places keep apart by this share of the distance that as many even ones would have. */
   private static final double APART = 0.5;
 
+  /** Places that mirror each other are worth the same, whatever the last digits say. */
+  private static final double ALIKE = 1e-9;
+
   private final List<Spot> spots;
   private final List<Lying> lyings;
   private final double apart;
@@ -136,7 +139,7 @@ public final class ReadingPlan {
         add(i, 1);
         double value = worth();
         add(i, -1);
-        if (value > most) {
+        if (value > most + ALIKE) {
           most = value;
           best = i;
         }
