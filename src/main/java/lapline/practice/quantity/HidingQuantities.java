@@ -54,8 +54,11 @@ final class HidingQuantities {
     if (coats instanceof CoatsToHiding.Crossed c) {
       return c.film();
     }
-    CoatsToHiding.StillShowing s = (CoatsToHiding.StillShowing) coats;
-    return Estimate.of(s.coats() + 1.0, 0);
+    int seen =
+        coats instanceof CoatsToHiding.NotReached n
+            ? n.coats()
+            : ((CoatsToHiding.StillShowing) coats).coats();
+    return Estimate.of(seen + 1.0, 0);
   }
 
   /** Contrast ratio after coat 1, 2, … as long as both readings of each coat are there. */

@@ -45,32 +45,49 @@ public sealed interface CoatsToHiding {
   }
 
   /**
-   * The contrast ratio crossed the mark of hiding.
+   * The contrast ratio crossed the mark of hiding, or would with at most one coat more.
    *
-   * @param film where it did, in coats, parts of a coat counted; its uncertainty is to first order
-   *     and good for a rough figure only
+   * @param at where it did, in coats, parts of a coat counted; 0 or more
    * @param readings what the probabilities and the interval are read from
    */
-  record Crossed(Estimate film, ContrastCurve readings) implements CoatsToHiding {
+  record Crossed(double at, ContrastCurve readings) implements CoatsToHiding {
     private static final int PARTS_TOLD_FROM = 2;
 
     /** An end that was searched for and is a whole number may come out so much beside it. */
-    private static final double HAIR = 1e-9;
+    private static final double HAIR = 1e-6;
+
+    /** What 'value ± expanded uncertainty' is meant to hold. */
+    private static final double EXPANDED = 0.9545;
+
+    public Crossed {
+      Valid.notNegative("at", at);
+    }
 
     /** Whole coats needed, 1 or more. */
     public int coats() {
-      return Math.max(1, (int) Math.ceil(film.value()));
+      return Math.max(1, (int) Math.ceil(at));
+    }
+
+    /**
+     * The number of coats with a ± that reaches over the farther end of {@link #interval}, so that
+     * it holds what hides at least as often: 95 to 98 times in 100 of simulated cards where parts
+     * of a coat are told, more where whole coats only.
+     */
+    public Estimate film() {
+      Interval holds = interval(EXPANDED);
+      return Estimate.of(at, Math.max(at - holds.least(), holds.most() - at) / 2);
     }
 
     /**
      * Between these numbers of coats, parts counted, lies what hides; half of the doubt on either
-     * side. Within the first two coats no part is told, for there ln(1 − C) is far from straight:
-     * an end below 2 is the whole number beyond.
+     * side. No part is told where ln(1 − C) is far from straight, or nobody looked: an end below 2
+     * coats, or beyond the last that was looked at, is the whole number beyond it. Where that last
+     * coat did hide, the next one is the most that is told.
      *
-     * <p>Simulated in the tests, at 95 %: 94 to 96 % where more than two coats are needed and the
-     * readings are sure to 0.2 or 0.4 %. At least 95 % is what it states of one or two coats, since
-     * "all of the second coat" is the narrowest that is said and holds every number within, and of
-     * readings that are sure to 0.8 % only (up to 97 %), for more than full hiding cannot be.
+     * <p>Simulated in the tests, at 95 %: 94 to 96 % where parts are told and the readings are sure
+     * to 0.2 or 0.4 %. At least 95 % is what it states of whole coats, since "all of the second
+     * coat" is the narrowest that is said and holds every number within, and of readings that are
+     * sure to 0.8 % only (up to 97 %), for more than full hiding cannot be.
      *
      * @param confidence 0.5 to 0.998
      */
@@ -80,14 +97,43 @@ public sealed interface CoatsToHiding {
       double least = readings.coatsAt(doubt);
       double most = readings.coatsAt(1 - doubt);
       return new Interval(
-          least < PARTS_TOLD_FROM ? Math.floor(least + HAIR) : least,
-          most < PARTS_TOLD_FROM ? Math.max(1, Math.ceil(most - HAIR)) : most);
+          isPartTold(least) ? least : Math.floor(least + HAIR),
+          isPartTold(most) ? most : wholeUp(most));
+    }
+
+    private boolean isPartTold(double coats) {
+      return coats >= PARTS_TOLD_FROM && coats <= readings.last();
+    }
+
+    private double wholeUp(double most) {
+      double whole = Math.max(1, Math.ceil(most - HAIR));
+      return at > readings.last() ? whole : Math.min(whole, readings.last() + 1.0);
     }
 
     /** n coats are needed when n hide and n − 1 do not. */
     @Override
     public OptionalDouble probabilityWithin(TargetRange range) {
       return OptionalDouble.of(within(range, readings::hiddenBy));
+    }
+  }
+
+  /**
+   * The contrast ratio was below the mark after the last coat, and so far that no line to a crossing
+   * can be drawn on.
+   *
+   * @param readings what the probabilities are read from: a reading just below the mark may have
+   *     been one above it
+   */
+  record NotReached(ContrastCurve readings) implements CoatsToHiding {
+
+    /** How many were looked at; more are needed, as far as was read. */
+    public int coats() {
+      return readings.last();
+    }
+
+    @Override
+    public OptionalDouble probabilityWithin(TargetRange range) {
+      return withinSeen(range, coats(), readings::hiddenBy);
     }
   }
 
@@ -131,12 +177,16 @@ public sealed interface CoatsToHiding {
 
     @Override
     public OptionalDouble probabilityWithin(TargetRange range) {
-      boolean excluded = Math.floor(range.most()) <= coats;
-      boolean anyMore = !range.hasMost() && range.least() <= coats + 1;
-      return excluded
-          ? OptionalDouble.of(0)
-          : anyMore ? OptionalDouble.of(1) : OptionalDouble.empty();
+      return withinSeen(range, coats, n -> 0);
     }
+  }
+
+  /** Nothing is said of numbers beyond those looked at, but that all of them together are left. */
+  private static OptionalDouble withinSeen(
+      TargetRange range, int coats, DoubleUnaryOperator enough) {
+    boolean seen = Math.floor(range.most()) <= coats;
+    boolean anyMore = !range.hasMost() && range.least() <= coats + 1;
+    return seen || anyMore ? OptionalDouble.of(within(range, enough)) : OptionalDouble.empty();
   }
 
   /** The probability of a whole number in a range from that of each number being enough. */

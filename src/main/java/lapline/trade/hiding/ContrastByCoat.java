@@ -3,8 +3,6 @@ package lapline.trade.hiding;
 import java.util.List;
 import java.util.stream.Stream;
 import lapline.trade.measure.Estimate;
-import lapline.trade.measure.Gum;
-import lapline.trade.measure.Gum.Part;
 import lapline.trade.measure.Valid;
 
 /**
@@ -13,8 +11,8 @@ import lapline.trade.measure.Valid;
  * <p>What is missing to full hiding, 1 − C, falls by nearly the same factor with each like coat (by
  * Kubelka and Munk the light through the film and back falls so), hence ln(1 − C) is taken as
  * straight from coat to coat. The crossing is interpolated between the last coat below the mark and
- * the next; where the mark was not reached, the last two are drawn on by at most one coat. Its
- * uncertainty is to first order; probabilities and intervals come from {@link ContrastCurve}.
+ * the next; where the mark was not reached, the last two are drawn on by at most one coat.
+ * Probabilities and intervals come from {@link ContrastCurve}.
  * Accuracy of the interpolation against the closed form: within 0.03 of a coat where four or more
  * coats hide, 0.1 where two do.
  */
@@ -47,10 +45,10 @@ public final class ContrastByCoat {
     Estimate left = from == 0 ? bareCard : afterEachCoat.get(from - 1);
     Estimate right = afterEachCoat.get(from);
     boolean rising = right.value() > left.value();
-    if (!rising || crossing(from, left, right, mark).value() > last + 1) {
-      return new CoatsToHiding.StillShowing(last);
-    }
-    return new CoatsToHiding.Crossed(crossing(from, left, right, mark), curve);
+    double at = rising ? crossing(from, left, right, mark) : Double.POSITIVE_INFINITY;
+    return at > last + 1
+        ? new CoatsToHiding.NotReached(curve)
+        : new CoatsToHiding.Crossed(at, curve);
   }
 
   private static ContrastCurve curve(Estimate bareCard, List<Estimate> afterEach, double mark) {
@@ -66,17 +64,10 @@ public final class ContrastByCoat {
     return below;
   }
 
-  private static Estimate crossing(int from, Estimate left, Estimate right, double mark) {
+  private static double crossing(int from, Estimate left, Estimate right, double mark) {
     double atLeft = Math.log(missing(left));
     double atRight = Math.log(missing(right));
-    double atMark = Math.log(1 - mark);
-    double fall = atLeft - atRight;
-    double perLeft = (atMark - atRight) / (fall * fall);
-    double perRight = (atLeft - atMark) / (fall * fall);
-    return Gum.combine(
-        from + (atLeft - atMark) / fall,
-        List.of(
-            new Part(-perLeft / missing(left), left), new Part(-perRight / missing(right), right)));
+    return from + (atLeft - Math.log(1 - mark)) / (atLeft - atRight);
   }
 
   private static double missing(Estimate contrast) {

@@ -1,6 +1,7 @@
 package lapline.trade.hiding;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import lapline.trade.measure.Conformance;
 import lapline.trade.measure.Estimate;
 import lapline.trade.measure.MeasureException;
@@ -17,8 +18,19 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  * @param mark contrast that counts as hiding, more than 0, below 1
  */
 public record ContrastCurve(List<Estimate> contrast, double mark) {
-  private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
   private static final int NODES = 100;
+
+  /** The middles of parts of the normal distribution that are equally likely. */
+  private static final double[] NORMAL =
+      IntStream.range(0, NODES)
+          .mapToDouble(
+              i -> NormalDistribution.of(0, 1).inverseCumulativeProbability((i + 0.5) / NODES))
+          .toArray();
+
+  private static final int FURTHEST = 3;
+
+  /** How exactly a number of coats is searched for. */
+  private static final double FINE = 1e-7;
 
   /** Nothing nearer to full hiding can be told from its contrast. */
   static final double LEAST_MISSING = 1e-3;
@@ -32,6 +44,11 @@ public record ContrastCurve(List<Estimate> contrast, double mark) {
     contrast = List.copyOf(contrast);
   }
 
+  /** The number of coats looked at. */
+  int last() {
+    return contrast.size() - 1;
+  }
+
   /**
    * The probability that so many coats hide, from what is known of the contrast there. A later coat
    * through which the card shows again takes an earlier one's word away. Good for whole numbers and
@@ -43,7 +60,7 @@ public record ContrastCurve(List<Estimate> contrast, double mark) {
    */
   public double hiddenBy(double coats) {
     Valid.notNegative("coats", coats);
-    int last = contrast.size() - 1;
+    int last = last();
     if (coats > last) {
       // more coats never hide less, however unsure the line beyond the last one is
       return Math.max(at(last), between(coats, last - 1));
@@ -66,8 +83,7 @@ public record ContrastCurve(List<Estimate> contrast, double mark) {
     Estimate to = contrast.get(left + 1);
     double along = coats - left;
     double sum = 0;
-    for (int i = 0; i < NODES; i++) {
-      double z = NORMAL.inverseCumulativeProbability((i + 0.5) / NODES);
+    for (double z : NORMAL) {
       double atLeft = missing(from.value() + z * from.standardUncertainty());
       double most = Math.pow((1 - mark) * Math.pow(atLeft, along - 1), 1 / along);
       sum += most < LEAST_MISSING ? 0 : reaches(to, 1 - most);
@@ -84,16 +100,17 @@ public record ContrastCurve(List<Estimate> contrast, double mark) {
   }
 
   /**
-   * The number of coats, parts counted, that hides with this probability, from 0 to one more than
-   * were looked at; the end of that range where it is not reached within.
+   * The number of coats, parts counted, that hides with this probability, from 0 to three times as
+   * many as the bare card and the coats that were looked at; the end of that range where it is not
+   * reached within.
    *
    * @param probability 0.001 to 0.999
    */
   public double coatsAt(double probability) {
     Valid.between("probability", probability, 0.001, 0.999);
     double few = 0;
-    double many = contrast.size();
-    for (int i = 0; i < 40; i++) {
+    double many = FURTHEST * contrast.size();
+    while (many - few > FINE) {
       double coats = (few + many) / 2;
       if (hiddenBy(coats) < probability) {
         few = coats;

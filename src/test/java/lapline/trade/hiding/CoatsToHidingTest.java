@@ -79,7 +79,7 @@ class CoatsToHidingTest {
     CoatsToHiding crossed = contrast(0.7246, 0.92043, 0.97756, 0.99373);
 
     assertThat(((CoatsToHiding.Crossed) crossed).coats()).isEqualTo(4);
-    assertThat(((CoatsToHiding.Crossed) crossed).film().value()).isCloseTo(3.0904, within(0.001));
+    assertThat(((CoatsToHiding.Crossed) crossed).at()).isCloseTo(3.0904, within(0.001));
     assertThat(crossed.probabilityWithin(UP_TO_FOUR).getAsDouble()).isGreaterThan(0.99);
     // hiding at 3.09 ± 0.1 coats may well have been at three
     assertThat(crossed.probabilityWithin(TargetRange.atMost(3)).getAsDouble()).isBetween(0.1, 0.4);
@@ -105,38 +105,62 @@ class CoatsToHidingTest {
     assertThat(seen.probabilityWithin(TargetRange.atMost(2))).hasValue(0);
   }
 
+  /** Twice the standard uncertainty is what stands behind the ±. */
   @Test
-  void the_uncertainty_of_a_crossing_follows_from_its_two_readings() {
-    Estimate film = ((CoatsToHiding.Crossed) contrast(0.7246, 0.92043, 0.97756, 0.99373)).film();
+  void the_plus_or_minus_of_a_crossing_reaches_over_its_interval() {
+    CoatsToHiding.Crossed crossed =
+        (CoatsToHiding.Crossed) contrast(0.7246, 0.92043, 0.97756, 0.99373);
+    CoatsToHiding.Interval holds = crossed.interval(0.9545);
+    double reach = 2 * crossed.film().standardUncertainty();
 
-    // numeric slopes by hand: 1 ‰ up in either reading moves the crossing by these many coats
-    double step = 1e-6;
-    double left = moved(step, 0) / step * 0.003;
-    double right = moved(0, step) / step * 0.003;
-    assertThat(film.standardUncertainty()).isCloseTo(Math.hypot(left, right), within(1e-4));
-  }
-
-  private static double moved(double left, double right) {
-    double from = ((CoatsToHiding.Crossed) contrast(0.7, 0.9, 0.97756, 0.99373)).film().value();
-    CoatsToHiding to = contrast(0.7, 0.9, 0.97756 + left, 0.99373 + right);
-    return ((CoatsToHiding.Crossed) to).film().value() - from;
+    assertThat(reach)
+        .isCloseTo(
+            Math.max(crossed.at() - holds.least(), holds.most() - crossed.at()), within(1e-9))
+        .isBetween(0.1, 0.4);
   }
 
   @Test
   void just_short_of_the_mark_is_drawn_on_by_one_coat() {
     CoatsToHiding crossed = contrast(0.7246, 0.92043, 0.97756);
 
-    assertThat(((CoatsToHiding.Crossed) crossed).film().value()).isBetween(3.0, 3.2);
+    assertThat(((CoatsToHiding.Crossed) crossed).at()).isBetween(3.0, 3.2);
+  }
+
+  /** Nobody looked at a third coat, so no part of it is told. */
+  @Test
+  void what_is_drawn_on_is_told_in_whole_coats() {
+    CoatsToHiding.Crossed crossed = (CoatsToHiding.Crossed) contrast(0.7246, 0.92043, 0.972);
+
+    assertThat(crossed.at()).isBetween(3.2, 3.5);
+    assertThat(crossed.interval(0.95).least()).isEqualTo(3);
+    assertThat(crossed.interval(0.95).most()).isEqualTo(4);
   }
 
   @Test
-  void far_short_of_the_mark_is_still_showing() {
-    assertThat(contrast(0.4, 0.62)).isEqualTo(new CoatsToHiding.StillShowing(2));
+  void far_short_of_the_mark_is_not_reached() {
+    CoatsToHiding short_ = contrast(0.4, 0.62);
+
+    assertThat(((CoatsToHiding.NotReached) short_).coats()).isEqualTo(2);
+    assertThat(short_.probabilityWithin(TargetRange.atMost(2))).hasValue(0);
+    assertThat(short_.probabilityWithin(TargetRange.atLeast(3))).hasValue(1);
+    assertThat(short_.probabilityWithin(UP_TO_FOUR)).isEmpty();
   }
 
   @Test
   void a_coat_that_added_nothing_draws_no_line() {
-    assertThat(contrast(0.7, 0.9, 0.9)).isEqualTo(new CoatsToHiding.StillShowing(3));
+    assertThat(contrast(0.7, 0.9, 0.9)).isInstanceOf(CoatsToHiding.NotReached.class);
+  }
+
+  /** 97.7 ± 0.6 % after as much before it: the film may hide, and nothing says how many more do. */
+  @Test
+  void a_reading_just_below_the_mark_may_have_been_one_above_it() {
+    CoatsToHiding found = contrast(0.9, 0.977, 0.977);
+
+    assertThat(found).isInstanceOf(CoatsToHiding.NotReached.class);
+    assertThat(found.probabilityWithin(TargetRange.atMost(3)).getAsDouble())
+        .isCloseTo(0.1587, within(1e-3));
+    assertThat(found.probabilityWithin(TargetRange.atLeast(4)).getAsDouble())
+        .isCloseTo(0.8413, within(1e-3));
   }
 
   @Test

@@ -76,7 +76,7 @@ class KubelkaMunkProperties {
     CoatsToHiding found = ContrastByCoat.coatsToHiding(contrast);
 
     assertThat(found).isInstanceOf(CoatsToHiding.Crossed.class);
-    assertThat(((CoatsToHiding.Crossed) found).film().value())
+    assertThat(((CoatsToHiding.Crossed) found).at())
         .isCloseTo(coats, within(coats < 4 ? 0.1 : 0.03));
   }
 }
