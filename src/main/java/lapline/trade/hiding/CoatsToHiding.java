@@ -118,8 +118,8 @@ public sealed interface CoatsToHiding {
   }
 
   /**
-   * The contrast ratio was below the mark after the last coat, and so far that no line to a crossing
-   * can be drawn on.
+   * The contrast ratio was below the mark after the last coat, and so far that no line to a
+   * crossing can be drawn on.
    *
    * @param readings what the probabilities are read from: a reading just below the mark may have
    *     been one above it

@@ -12,9 +12,8 @@ import lapline.trade.measure.Valid;
  * Kubelka and Munk the light through the film and back falls so), hence ln(1 − C) is taken as
  * straight from coat to coat. The crossing is interpolated between the last coat below the mark and
  * the next; where the mark was not reached, the last two are drawn on by at most one coat.
- * Probabilities and intervals come from {@link ContrastCurve}.
- * Accuracy of the interpolation against the closed form: within 0.03 of a coat where four or more
- * coats hide, 0.1 where two do.
+ * Probabilities and intervals come from {@link ContrastCurve}. Accuracy of the interpolation
+ * against the closed form: within 0.03 of a coat where four or more coats hide, 0.1 where two do.
  */
 public final class ContrastByCoat {
   private ContrastByCoat() {}

@@ -53,19 +53,26 @@ final class HandScatter {
     return by;
   }
 
-  /** The same to the mean step over all coats. */
+  /** How many times the film of a usual pass one of this speed leaves. */
+  static double times(double chance) {
+    return 1 + PASS_TO_PASS * chance;
+  }
+
+  /** The same to the mean step over the panel and all coats. */
   static double[] stepByChance(PassPlan plan) {
     double[] by = new double[2 * plan.passes()];
     int first = 0;
     for (PassPlan.Coat coat : plan.coats()) {
       int count = coat.centrelines().size();
-      double share = 1.0 / (count - 1) / plan.coats().size();
+      int[] over = coat.over(plan.height());
+      double share = 1.0 / (over[1] - over[0]) / plan.coats().size();
       int middle = count / 2;
-      for (int k = 0; k < count; k++) {
-        if (k != middle) {
-          // below the middle pass a step that is off moves passes up, and so closer to it
-          double each = coat.each().get(k > middle ? k - 1 : k);
-          by[first + k] = (k > middle ? share : -share) * each;
+      for (int k = over[0]; k <= over[1]; k++) {
+        // below the middle pass a step that is off moves passes up, and so closer to it
+        if (k > middle && k > over[0]) {
+          by[first + k] = share * coat.each().get(k - 1);
+        } else if (k < middle && k < over[1]) {
+          by[first + k] = -share * coat.each().get(k);
         }
       }
       first += count;

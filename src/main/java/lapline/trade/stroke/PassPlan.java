@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 import lapline.trade.measure.Estimate;
 import lapline.trade.measure.MeasureException;
 import lapline.trade.measure.Valid;
@@ -110,6 +111,24 @@ public record PassPlan(
       return (centrelines.get(last) - centrelines.get(0)) / last;
     }
 
+    /**
+     * Numbers of the first and the last pass over a panel of this height; of all if fewer than 2.
+     */
+    int[] over(double height) {
+      int[] over =
+          IntStream.range(0, centrelines.size())
+              .filter(i -> centrelines.get(i) >= 0 && centrelines.get(i) <= height)
+              .toArray();
+      return over.length < 2
+          ? new int[] {0, centrelines.size() - 1}
+          : new int[] {over[0], over[over.length - 1]};
+    }
+
+    double stepOver(double height) {
+      int[] over = over(height);
+      return (centrelines.get(over[1]) - centrelines.get(over[0])) / (over[1] - over[0]);
+    }
+
     double[] array() {
       return centrelines.stream().mapToDouble(y -> y).toArray();
     }
@@ -118,6 +137,11 @@ public record PassPlan(
   /** Mean step between passes over all coats, metres. */
   public double meanStep() {
     return coats.stream().mapToDouble(Coat::meanStep).average().orElseThrow();
+  }
+
+  /** The same of those over the panel: beyond its edges nobody measures and no film tells. */
+  double stepOverPanel() {
+    return coats.stream().mapToDouble(c -> c.stepOver(height)).average().orElseThrow();
   }
 
   /** One of the coats alone, by its number from 0. */

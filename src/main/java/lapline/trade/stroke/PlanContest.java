@@ -5,10 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
-import lapline.trade.measure.Estimate;
 
 /**
  * Lets the ways in which the passes may lie compete as well: the faults are sought along the first
@@ -31,7 +28,7 @@ final class PlanContest {
   private static final double MOST_TAKEN_OUT = 5;
 
   /** A plan of less weight changes nothing. */
-  private static final double HARDLY = 1e-4;
+  static final double HARDLY = 1e-4;
 
   /** So many of the other plans are fitted. */
   private static final int CLOSEST = 2;
@@ -51,18 +48,7 @@ final class PlanContest {
     StrokeFit fit() {
       return fits.get(0);
     }
-
-    Stream<Share> shared() {
-      double[] each =
-          fits.stream().mapToDouble(f -> Math.exp(f.logEvidence() - fit().logEvidence())).toArray();
-      double whole = Arrays.stream(each).sum();
-      return IntStream.range(0, each.length)
-          .mapToObj(i -> new Share(fits.get(i), weight * each[i] / whole));
-    }
   }
-
-  /** One fit and its share of the weight, 0 to 1. */
-  private record Share(StrokeFit fit, double weight) {}
 
   PlanContest(StrokeRecord record, List<FilmAt> readings) {
     this.record = record;
@@ -155,32 +141,5 @@ final class PlanContest {
   /** The first plan and those that come near. */
   List<Weighed> weighed() {
     return List.copyOf(weighed);
-  }
-
-  /**
-   * 1 − step / fan width over these plans and all likely fits along each, with their weights:
-   * passes that leave the same film make the overlap unsure.
-   */
-  Estimate overlap() {
-    return over(f -> StrokeReading.overlap(f.settled()));
-  }
-
-  /** Mean film of the panel over the same; metres. */
-  Estimate meanFilm() {
-    return over(f -> FittedFilm.of(f).mean());
-  }
-
-  private Estimate over(Function<StrokeFit, Estimate> of) {
-    double mean = 0;
-    double square = 0;
-    List<Share> shares =
-        weighed.stream().flatMap(Weighed::shared).filter(s -> s.weight() > HARDLY).toList();
-    for (Share share : shares) {
-      Estimate one = of.apply(share.fit());
-      double spread = Math.hypot(one.value(), one.standardUncertainty());
-      mean += share.weight() * one.value();
-      square += share.weight() * spread * spread;
-    }
-    return Estimate.of(mean, Math.sqrt(Math.max(0, square - mean * mean)));
   }
 }

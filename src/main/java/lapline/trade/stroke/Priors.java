@@ -54,6 +54,15 @@ final class Priors {
     return (p[j] - mean[j]) / sd[j];
   }
 
+  double standardDeviation(int j) {
+    return sd[j];
+  }
+
+  /** The value of one parameter that lies so many standard deviations off its middle. */
+  double at(double off, int j) {
+    return mean[j] + off * sd[j];
+  }
+
   double precision(int j) {
     return 1 / (sd[j] * sd[j]);
   }

@@ -23,11 +23,16 @@ final class StepFaults {
 
   private final StrokeRecord record;
   private final PlanContest contest;
+  private final Estimate overlap;
   private final double least;
 
-  StepFaults(StrokeRecord record, PlanContest contest) {
+  /**
+   * @param overlap as it came out
+   */
+  StepFaults(StrokeRecord record, PlanContest contest, Estimate overlap) {
     this.record = record;
     this.contest = contest;
+    this.overlap = overlap;
     this.least = StrokeReading.MATERIAL * contest.leader().mean();
   }
 
@@ -51,7 +56,7 @@ final class StepFaults {
         new Found(
             Fault.STEPS_WIDE,
             Optional.empty(),
-            contest.overlap(),
+            overlap,
             Estimate.of(stripes, relativeLevel(fit) * stripes),
             probability,
             withoutStripes(),
@@ -132,7 +137,7 @@ final class StepFaults {
             new Found(
                 Fault.STEPS_UNEVEN,
                 Optional.empty(),
-                StrokeReading.overlap(fit),
+                overlap,
                 Estimate.of(stripes, relativeLevel(fit) * stripes),
                 probability,
                 leader.scatterAlong(plan.evened()),

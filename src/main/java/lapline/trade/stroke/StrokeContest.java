@@ -21,6 +21,9 @@ final class StrokeContest {
    */
   static final double CHANCE = 0.2;
 
+  /** The most for chance where the loudest reading is set aside. */
+  private static final double WITHOUT_ONE = 0.3;
+
   /** What is not more likely than all else together is not even suspected. */
   private static final double SUSPECTED = 0.5;
 
@@ -28,6 +31,7 @@ final class StrokeContest {
   private static final int READINGS_A_STRAY = 6;
   private static final int MOST_FAULTS = 3;
 
+  private final StrokeRecord record;
   private final PassPlan plan;
   private final PanelFits fits;
   private final Forms forms;
@@ -42,6 +46,7 @@ final class StrokeContest {
    * @param strays readings that are set aside from the start
    */
   StrokeContest(StrokeRecord record, PassPlan plan, List<FilmAt> readings, List<Integer> strays) {
+    this.record = record;
     this.plan = plan;
     this.fits = new PanelFits(plan, readings);
     this.forms = new Forms(plan);
@@ -146,7 +151,7 @@ final class StrokeContest {
     for (Departure one : in) {
       StrokeFit without = fits.searched(others(one));
       Round again = rounds.beside(without);
-      if (convinces(again) && !restsOnOneReading(without)) {
+      if (convinces(again) && !restsOnOneReading(one, without)) {
         verdicts.put(one, again);
       }
     }
@@ -173,7 +178,7 @@ final class StrokeContest {
     Round again = rounds.beside(without);
     double probability = again.leader().map(again::weight).orElse(0.0);
     Fault fault = forms.fault(one, fit.parameters()[fit.model().first() + in.indexOf(one)]);
-    return new Suspicion(fault, probability, restsOnOneReading(without), fit, without);
+    return new Suspicion(fault, probability, restsOnOneReading(one, without), fit, without);
   }
 
   private Optional<Suspicion> leading() {
@@ -224,17 +229,37 @@ final class StrokeContest {
     return others;
   }
 
-  /** Whether the evidence would be gone with the one reading that speaks most for it. */
-  private boolean restsOnOneReading(StrokeFit without) {
+  /**
+   * Whether the evidence would be gone with the one reading that speaks most for it. Where the sum
+   * of what each gains says so, the fault is judged anew without that reading.
+   */
+  private boolean restsOnOneReading(Departure one, StrokeFit without) {
     double all = 0;
     double most = 0;
+    int loudest = 0;
     for (int i = 0; i < fits.readings().size(); i++) {
       double before = without.residual()[i];
       double after = fit.residual()[i];
       double gain = (before * before - after * after) / 2;
       all += gain;
-      most = Math.max(most, gain);
+      if (gain > most) {
+        most = gain;
+        loudest = i;
+      }
     }
-    return all - most < Math.log(Fault.DEPARTURES / CHANCE);
+    return all - most < Math.log(Fault.DEPARTURES / CHANCE) && !holdsWithout(loudest, one);
+  }
+
+  /**
+   * Whether a fault of the same kind still leads with this reading set aside, and chance is not
+   * much more likely than it has to be.
+   */
+  private boolean holdsWithout(int reading, Departure one) {
+    PanelFits rest = new PanelFits(plan, fits.readings());
+    fits.strays().forEach(rest::setAside);
+    rest.setAside(reading);
+    Round round = new Rounds(record, plan, rest, forms).beside(rest.searched(others(one)));
+    return round.chance() <= WITHOUT_ONE
+        && round.leader().filter(l -> l.departure().getClass() == one.getClass()).isPresent();
   }
 }

@@ -175,11 +175,7 @@ final class StrokeFit {
     for (int j = 0; j < next.length; j++) {
       next[j] += by[j];
     }
-    for (int i = 0; i < model.departures().size(); i++) {
-      int j = model.first() + i;
-      Departure d = model.departures().get(i);
-      next[j] = Math.max(d.least(), Math.min(d.most(), next[j]));
-    }
+    model.bound(next);
     return next;
   }
 
@@ -194,6 +190,15 @@ final class StrokeFit {
   /** Whitened readings less the film. */
   double[] residual() {
     return residual;
+  }
+
+  List<FilmAt> readings() {
+    return readings;
+  }
+
+  /** ln of about the mean film, the middle of the level's prior. */
+  double level() {
+    return priors.level();
   }
 
   /** Whitened slopes, one array a parameter. */

@@ -125,6 +125,15 @@ final class StrokeModel {
     return SHIFT + passes.length;
   }
 
+  /** Brings each departure of these parameters within its bounds. */
+  void bound(double[] parameters) {
+    for (int i = 0; i < departures.size(); i++) {
+      Departure d = departures.get(i);
+      int j = first() + i;
+      parameters[j] = Math.max(d.least(), Math.min(d.most(), parameters[j]));
+    }
+  }
+
   /**
    * Made ready for one set of parameters.
    *

@@ -15,8 +15,8 @@ import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
  * <p>Deterministic. Accuracy and limits: StrokeReadingProperties sprays panels with equations of
  * its own and says how often the fault that was made is named first.
  *
- * @param overlap 1 − step / fan width; its uncertainty is that of what was written down where
- *     strokes overlap so much that the film cannot show it
+ * @param overlap 1 − step / fan width, of the passes over the panel; its uncertainty is that of
+ *     what was written down where strokes overlap so much that the film cannot show it
  * @param meanFilm of the panel, metres
  * @param faults those that hold with the others in, most film moved first
  * @param strays the readings, by their number from 0, that no hand explains
@@ -113,14 +113,15 @@ public record StrokeReading(
       throw new MeasureException("mean film", mean, "more than 0");
     }
     PlanContest plans = new PlanContest(record, readings);
+    CameOut cameOut = new CameOut(plans.weighed());
     StrokeContest contest = plans.leader();
-    List<Found> found = new ArrayList<>(new StepFaults(record, plans).found());
+    List<Found> found = new ArrayList<>(new StepFaults(record, plans, cameOut.overlap()).found());
     contest.verdicts().forEach((departure, round) -> found.add(found(contest, departure, round)));
     found.sort(Comparator.comparingDouble((Found f) -> -f.film().value()));
     StrokeFit fit = contest.fit();
     return new StrokeReading(
-        plans.overlap(),
-        plans.meanFilm(),
+        cameOut.overlap(),
+        cameOut.meanFilm(),
         found,
         contest.strays(),
         fits(fit, contest.strays().size()),
@@ -173,7 +174,7 @@ public record StrokeReading(
     double[] p = fit.parameters();
     PassPlan plan = fit.model().plan();
     double share =
-        plan.meanStep()
+        plan.stepOverPanel()
             / plan.fanWidth().value()
             * Math.exp(p[StrokeModel.STEP] - p[StrokeModel.FAN]);
     double[] factors = new double[p.length];
@@ -181,7 +182,7 @@ public record StrokeReading(
     factors[StrokeModel.FAN] = share;
     double[] chance = HandScatter.stepByChance(plan);
     for (int k = 0; k < chance.length; k++) {
-      chance[k] *= -share / plan.meanStep();
+      chance[k] *= -share / plan.stepOverPanel();
     }
     return fit.cameOut(1 - share, factors, chance);
   }

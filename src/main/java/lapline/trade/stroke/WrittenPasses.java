@@ -78,7 +78,7 @@ public record WrittenPasses(
    * Steps are counted from the upper edge, as the sheet asks; how often somebody counts from below
    * for one who does as asked; course assumption.
    */
-  private static final double UPWARDS = 0.1;
+  private static final double UPWARDS = 0.03;
 
   /**
    * How often somebody writes down steps that are too wide and keeps the meant one, for one who

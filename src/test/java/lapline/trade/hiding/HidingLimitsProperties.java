@@ -116,8 +116,7 @@ class HidingLimitsProperties {
     int held = 0;
     for (int i = 0; i < CARDS / 10; i++) {
       ContrastCurve curve = read(paint, coats, u, chance);
-      CoatsToHiding.Interval stated =
-          new CoatsToHiding.Crossed(coats, curve).interval(0.95);
+      CoatsToHiding.Interval stated = new CoatsToHiding.Crossed(coats, curve).interval(0.95);
       held += stated.least() <= coats && coats <= stated.most() ? 1 : 0;
     }
     assertThat(held / (CARDS / 10.0)).isGreaterThanOrEqualTo(0.95);
@@ -162,8 +161,7 @@ class HidingLimitsProperties {
   @Test
   void within_the_second_coat_no_part_is_told() {
     ContrastCurve curve = read(new KubelkaMunk(0.6), 1.6, 0.001, new Random(1));
-    CoatsToHiding.Interval stated =
-        new CoatsToHiding.Crossed(1.6, curve).interval(0.95);
+    CoatsToHiding.Interval stated = new CoatsToHiding.Crossed(1.6, curve).interval(0.95);
 
     assertThat(stated).isEqualTo(new CoatsToHiding.Interval(1, 2));
   }
@@ -176,8 +174,7 @@ class HidingLimitsProperties {
           KubelkaMunk paint = new KubelkaMunk(0.2 + 0.6 * chance.nextDouble());
           double coats = 2.2 + 3 * chance.nextDouble();
           ContrastCurve curve = read(paint, coats, 0.003, new Random(chance.nextLong()));
-          CoatsToHiding found =
-              ContrastByCoat.coatsToHiding(after(curve));
+          CoatsToHiding found = ContrastByCoat.coatsToHiding(after(curve));
           CoatsToHiding.Interval interval = ((CoatsToHiding.Crossed) found).interval(0.9);
           assertThat(interval.least()).isLessThan(interval.most());
           assertThat(curve.hiddenBy(interval.least() + 1e-6)).isGreaterThanOrEqualTo(0.0499);
@@ -194,8 +191,7 @@ class HidingLimitsProperties {
           KubelkaMunk paint = new KubelkaMunk(0.2 + 0.6 * chance.nextDouble());
           ContrastCurve curve =
               read(paint, 1.5 + 3 * chance.nextDouble(), 0.003, new Random(chance.nextLong()));
-          CoatsToHiding found =
-              ContrastByCoat.coatsToHiding(after(curve));
+          CoatsToHiding found = ContrastByCoat.coatsToHiding(after(curve));
           double sum = 0;
           double before = 0;
           for (int n = 1; n <= 12; n++) {

@@ -43,10 +43,11 @@ final class LikeliestPanel {
     double step = 0;
     int first = 0;
     for (PassPlan.Coat coat : plan.coats()) {
-      int last = first + coat.centrelines().size() - 1;
-      double way = likeliest.passes.get(last)[0] - likeliest.passes.get(first)[0];
-      step += way / (last - first) / plan.coats().size();
-      first = last + 1;
+      int[] over = coat.over(plan.height());
+      double way =
+          likeliest.passes.get(first + over[1])[0] - likeliest.passes.get(first + over[0])[0];
+      step += way / (over[1] - over[0]) / plan.coats().size();
+      first += coat.centrelines().size();
     }
     return 1 - step / likeliest.fan;
   }

@@ -81,11 +81,17 @@ final class SprayedPanel {
         }
         y = next;
       }
-      realStep += (lines.get(lines.size() - 1) - lines.get(0)) / (lines.size() - 1) / coats;
-      plan.add(coatPlan(lines, step, chance));
+      PassPlan.Coat read = coatPlan(lines, step, chance);
+      plan.add(read);
+      int[] over = written ? read.over(HEIGHT) : asWritten(lines).over(HEIGHT);
+      realStep += (lines.get(over[1]) - lines.get(over[0])) / (over[1] - over[0]) / coats;
     }
     return new PassPlan(
         WIDTH, HEIGHT, plan, Estimate.of(fanWritten, 0.04 * fanWritten), Estimate.of(2, 0.25));
+  }
+
+  private static PassPlan.Coat asWritten(List<Double> lines) {
+    return new PassPlan.Coat(lines, STEP_READ, 0.01, 0.01);
   }
 
   /** As read from a tape, ±3 mm a step, or the intended step from a first pass on the edge. */
@@ -100,7 +106,7 @@ final class SprayedPanel {
       y += Math.max(0.005, lines.get(i) - lines.get(i - 1) + STEP_READ * chance.nextGaussian());
       read.add(y);
     }
-    return new PassPlan.Coat(read, STEP_READ, 0.01, 0.01);
+    return asWritten(read);
   }
 
   /** Steps of the passes over the panel, as read from a tape, the upper one first; or none. */

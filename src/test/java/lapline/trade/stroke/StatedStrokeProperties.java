@@ -14,16 +14,23 @@ import org.junit.jupiter.api.Test;
  * as it is said to be: the fan was written down 4 % off, steps 3 mm off, or nobody wrote them down
  * and the hand kept a step 8 % off the meant one; at the 15 places of the task's sheet, with gauge,
  * texture and hand of {@link SprayedPanel}. Coats whose first pass nobody wrote down may lie
- * several ways that leave nearly the same film. One task of five holds less, see below.
+ * several ways that leave nearly the same film. Of the mean film it is 92 to 97 over all tasks.
  */
 class StatedStrokeProperties {
-  private static final int PANELS = 240;
+  private static final int PANELS = 480;
+  private static final int PANELS_UNWRITTEN = 160;
 
   /** Of one task by itself: what so many panels leave of 93 to 97 by chance. */
   private static final double LEAST = 0.915;
 
-  /** The same of the 90 that it holds where one coat shows little of where its passes lie. */
-  private static final double LEAST_OF_ONE_COAT = 0.88;
+  /** The same of fewer. */
+  private static final double LEAST_UNWRITTEN = 0.9;
+
+  /** Of all tasks together. */
+  private static final double LEAST_OF_ALL = 0.93;
+
+  private static final double LEAST_OF_FILM = 0.92;
+  private static final double MOST_OF_ALL = 0.97;
 
   private static final double MOST = 0.985;
 
@@ -36,10 +43,6 @@ class StatedStrokeProperties {
   private static final double STEP_OFF = 0.08;
 
   private record Task(double overlap, int coats) {
-    double least() {
-      return coats == 1 && overlap > 0.6 ? LEAST_OF_ONE_COAT : LEAST;
-    }
-
     SprayedPanel panel() {
       SprayedPanel panel = new SprayedPanel();
       panel.coats = coats;
@@ -56,16 +59,20 @@ class StatedStrokeProperties {
       List.of(
           new Task(0.7, 2), new Task(0.7, 1), new Task(0.6, 2), new Task(0.5, 2), new Task(0.5, 1));
 
-  /** How far off the overlap was told, and how far that was said to be. */
-  private record Told(double off, double uncertainty) {
+  /** How far off the overlap and the mean film were told, and how far that was said to be. */
+  private record Told(double off, double uncertainty, double filmOff, double filmUncertainty) {
     boolean holds() {
       return Math.abs(off) < 1.96 * uncertainty;
     }
+
+    boolean holdsFilm() {
+      return Math.abs(filmOff) < 1.96 * filmUncertainty;
+    }
   }
 
-  private static Stream<Told> told(Task task, boolean written) {
+  private static Stream<Told> told(Task task, int panels, boolean written) {
     List<Spot> sheet = task.sheet();
-    return IntStream.range(0, PANELS).mapToObj(seed -> told(task, sheet, written, seed));
+    return IntStream.range(0, panels).parallel().mapToObj(seed -> told(task, sheet, written, seed));
   }
 
   private static Told told(Task task, List<Spot> sheet, boolean written, int seed) {
@@ -75,24 +82,33 @@ class StatedStrokeProperties {
     double off = written ? 0 : STEP_OFF * chance.nextGaussian();
     panel.overlap = 1 - (1 - task.overlap) * (1 + off);
     StrokeRecord record = panel.writtenDown(panel.spray(chance), written);
-    Estimate overlap = StrokeReading.of(record, panel.read(sheet, chance)).overlap();
-    return new Told(overlap.value() - panel.realOverlap(), overlap.standardUncertainty());
+    StrokeReading reading = StrokeReading.of(record, panel.read(sheet, chance));
+    Estimate overlap = reading.overlap();
+    Estimate film = reading.meanFilm();
+    return new Told(
+        overlap.value() - panel.realOverlap(),
+        overlap.standardUncertainty(),
+        film.value() - panel.mean(),
+        film.standardUncertainty());
   }
 
   @Test
-  void with_written_steps_the_overlap_lies_in_its_interval_as_often_as_is_said() {
+  void with_written_steps_overlap_and_film_lie_in_their_intervals_as_often_as_is_said() {
     double squares = 0;
     double stated = 0;
     double held = 0;
+    double film = 0;
     for (Task task : TASKS) {
-      List<Told> all = told(task, true).toList();
+      List<Told> all = told(task, PANELS, true).toList();
       double one = all.stream().filter(Told::holds).count() / (double) PANELS;
-      assertThat(one).as("%s", task).isBetween(task.least(), MOST);
+      assertThat(one).as("%s", task).isBetween(LEAST, MOST);
       held += one / TASKS.size();
+      film += all.stream().filter(Told::holdsFilm).count() / (double) PANELS / TASKS.size();
       squares += all.stream().mapToDouble(t -> t.off * t.off).sum();
       stated += all.stream().mapToDouble(t -> t.uncertainty * t.uncertainty).sum();
     }
-    assertThat(held).isBetween(0.93, 0.97);
+    assertThat(held).isBetween(LEAST_OF_ALL, MOST_OF_ALL);
+    assertThat(film).isBetween(LEAST_OF_FILM, MOST_OF_ALL);
     assertThat(squares / stated).isBetween(1 / STATED_WITHIN, STATED_WITHIN);
   }
 
@@ -100,8 +116,10 @@ class StatedStrokeProperties {
   @Test
   void without_it_lies_there_at_least_as_often() {
     for (Task task : TASKS) {
-      double held = told(task, false).filter(Told::holds).count() / (double) PANELS;
-      assertThat(held).as("%s", task).isGreaterThanOrEqualTo(task.least());
+      double held =
+          told(task, PANELS_UNWRITTEN, false).filter(Told::holds).count()
+              / (double) PANELS_UNWRITTEN;
+      assertThat(held).as("%s", task).isGreaterThanOrEqualTo(LEAST_UNWRITTEN);
     }
   }
 }

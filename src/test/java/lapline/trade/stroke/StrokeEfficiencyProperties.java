@@ -10,18 +10,22 @@ import org.junit.jupiter.api.Test;
 
 /**
  * How much of what readings can tell is told: mean squares of the errors over simulated panels
- * (seeds 0 to 299, 36 places, passes written down) against the least that is possible, and how
+ * (seeds 0 to 599, 36 places, passes written down) against the least that is possible, and how
  * often the 95 % intervals hold.
  */
 class StrokeEfficiencyProperties {
-  private static final int SEEDS = 300;
+  private static final int SEEDS = 600;
+  private static final int ARCED = 300;
   private static final int PLACES = 36;
 
   /** A search by the simulator's equations takes a tenth of a second. */
   private static final int SEARCHED = 100;
 
-  /** What 300 panels leave of 0.9 by chance: the ratio of two variances is off by 8 %. */
-  private static final double EFFICIENT = 0.9 - 0.08;
+  /** What 600 panels leave of 0.9 by chance: the ratio of two variances is off by 6 %. */
+  private static final double EFFICIENT = 0.9 - 0.06;
+
+  /** The same of 300. */
+  private static final double EFFICIENT_OF_ARC = 0.9 - 0.08;
 
   private static final double WRIST = 0.5;
 
@@ -53,10 +57,16 @@ class StrokeEfficiencyProperties {
     }
   }
 
+  private record Read(Seen seen, StrokeReading reading) {}
+
+  private static List<Read> read(int panels, double wrist) {
+    return sprayed(panels, wrist).parallelStream().map(s -> new Read(s, s.reading())).toList();
+  }
+
   /** Fan and shape are written down as unsurely as the plan says. */
-  private static List<Seen> sprayed(double wrist) {
+  private static List<Seen> sprayed(int panels, double wrist) {
     List<Seen> seen = new ArrayList<>();
-    for (int seed = 0; seed < SEEDS; seed++) {
+    for (int seed = 0; seed < panels; seed++) {
       Random chance = SprayedPanel.chance(seed);
       SprayedPanel panel = new SprayedPanel();
       panel.wrist = wrist;
@@ -71,55 +81,54 @@ class StrokeEfficiencyProperties {
     return seen;
   }
 
+  /**
+   * No estimate has a smaller mean square error than the mean of what may have happened, and that
+   * mean has the one that it states (van Trees 1968, 2.4.1).
+   */
   @Test
-  void the_mean_film_is_known_as_well_as_the_readings_allow() {
+  void mean_film_and_overlap_are_known_as_well_as_the_readings_allow() {
     Record film = new Record();
-    for (Seen one : sprayed(Double.POSITIVE_INFINITY)) {
-      double bound = PanelBound.ofMeanFilm(one.panel, one.plan, one.readings);
-      film.add(one.reading().meanFilm(), one.panel.mean(), bound);
+    Record overlap = new Record();
+    for (Read one : read(SEEDS, Double.POSITIVE_INFINITY)) {
+      double bound = PanelBound.ofMeanFilm(one.seen.panel, one.seen.plan, one.seen.readings);
+      film.add(one.reading.meanFilm(), one.seen.panel.mean(), bound);
+      overlap.add(one.reading.overlap(), one.seen.panel.realOverlap(), 0);
     }
     assertThat(film.possible / film.squares).isGreaterThan(EFFICIENT);
     assertThat(film.coverage()).isBetween(0.925, 0.975);
+    assertThat(overlap.stated / overlap.squares).isGreaterThan(EFFICIENT);
+    assertThat(overlap.coverage()).isBetween(0.925, 0.975);
   }
 
-  /**
-   * Of the overlap and of the arc what is stated is the bound by the model's own equations; by the
-   * simulator's, whose fan has a sharp rim, more could be known of the overlap if the film were as
-   * straight as its slopes at the truth; see below.
-   */
+  /** Of the arc what is stated is the bound by the model's own equations. */
   @Test
-  void overlap_and_arc_are_known_as_well_as_the_model_allows() {
-    Record overlap = new Record();
+  void the_arc_is_known_as_well_as_the_model_allows() {
     Record arc = new Record();
+    Record overlap = new Record();
     double missing = 1 - Math.pow(Math.cos(Math.atan(SprayedPanel.WIDTH / 2 / WRIST)), 2.5);
-    for (Seen one : sprayed(WRIST)) {
-      StrokeReading reading = one.reading();
-      overlap.add(reading.overlap(), one.panel.realOverlap(), 0);
-      reading.faults().stream()
+    for (Read one : read(ARCED, WRIST)) {
+      overlap.add(one.reading.overlap(), one.seen.panel.realOverlap(), 0);
+      one.reading.faults().stream()
           .filter(f -> f.fault() == Fault.ARCING)
           .forEach(f -> arc.add(f.value(), missing, 0));
     }
-    assertThat(arc.count).isGreaterThan(SEEDS * 95 / 100);
-    assertThat(overlap.stated / overlap.squares).isGreaterThan(EFFICIENT);
-    assertThat(arc.stated / arc.squares).isGreaterThan(EFFICIENT);
-    assertThat(overlap.coverage()).isBetween(0.925, 0.975);
+    assertThat(arc.count).isGreaterThan(ARCED * 95 / 100);
+    assertThat(arc.stated / arc.squares).isGreaterThan(EFFICIENT_OF_ARC);
     assertThat(arc.coverage()).isBetween(0.925, 0.975);
+    assertThat(overlap.coverage()).isBetween(0.925, 0.975);
   }
 
-  /**
-   * Slopes at the truth promise twice as much of the overlap as anybody gets: over what a hand's
-   * passes stray, the film at the sharp rim of the simulator's fan is far from a straight line.
-   */
+  /** The likeliest panel by the simulator's own equations is no mean, and so no better. */
   @Test
-  void the_overlap_is_known_as_well_as_with_the_simulators_own_equations() {
+  void the_overlap_is_known_better_than_the_simulators_own_likeliest_panel_has_it() {
     double ours = 0;
     double theirs = 0;
-    for (Seen one : sprayed(Double.POSITIVE_INFINITY).subList(0, SEARCHED)) {
+    for (Seen one : sprayed(SEARCHED, Double.POSITIVE_INFINITY)) {
       double real = one.panel.realOverlap();
       ours += square(one.reading().overlap().value() - real);
       theirs += square(LikeliestPanel.overlap(one.plan, one.readings) - real);
     }
-    assertThat(theirs / ours).isGreaterThan(EFFICIENT);
+    assertThat(theirs / ours).isGreaterThan(1);
   }
 
   private static double square(double off) {
