@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -76,6 +77,38 @@ class WrittenPassesTest {
             4, Estimate.of(0.06, 0.003));
     List<Double> lines = plans(List.of(coat), 0).get(0).coats().get(0).centrelines();
     assertThat(lines.get(1) - lines.get(0)).isCloseTo(0.06, within(1e-9));
+  }
+
+  /** Steps of 60, 90 and 60 mm over the panel; beyond its edges those that are usual. */
+  @Test
+  void the_step_over_the_panel_leaves_out_what_nobody_measured() {
+    Map<Integer, Estimate> coat =
+        Map.of(
+            2, Estimate.of(0.06, 0.003),
+            3, Estimate.of(0.09, 0.003),
+            4, Estimate.of(0.06, 0.003));
+    PassPlan plan = plans(List.of(coat), 0).get(0);
+    int[] over = plan.coats().get(0).over(0.4);
+    List<Double> lines = plan.coats().get(0).centrelines();
+
+    assertThat(lines.get(over[0])).isBetween(0.0, 0.06);
+    assertThat(lines.get(over[1])).isCloseTo(0.4, within(1e-9));
+    assertThat(plan.stepOverPanel())
+        .isCloseTo((lines.get(over[1]) - lines.get(over[0])) / (over[1] - over[0]), within(1e-9))
+        .isGreaterThan(plan.meanStep());
+  }
+
+  /** Those over it alone count for the step by chance, and they share it. */
+  @Test
+  void chance_beyond_the_panel_does_not_count_for_the_step_over_it() {
+    PassPlan plan = plans(List.of(Map.of()), 0).get(0);
+    int[] over = plan.coats().get(0).over(0.4);
+    double[] by = HandScatter.stepByChance(plan);
+
+    int steps = over[1] - over[0];
+    assertThat(Arrays.stream(by).filter(b -> b != 0).count()).isEqualTo(steps);
+    double spread = Math.sqrt(Arrays.stream(by).map(b -> b * b).sum());
+    assertThat(spread).isCloseTo(PassPlan.Coat.STEADY / Math.sqrt(steps), within(1e-9));
   }
 
   @Test
