@@ -15,8 +15,9 @@ import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
  * <p>Deterministic. Accuracy and limits: StrokeReadingProperties sprays panels with equations of
  * its own and says how often the fault that was made is named first.
  *
- * @param overlap 1 − step / fan width, of the passes over the panel; its uncertainty is that of
- *     what was written down where strokes overlap so much that the film cannot show it
+ * @param overlap 1 − step / fan width, of the passes over the panel, less a step that went wrong
+ *     where nobody wrote the steps down; its uncertainty is that of what was written down where
+ *     strokes overlap so much that the film cannot show it
  * @param meanFilm of the panel, metres
  * @param faults those that hold with the others in, most film moved first
  * @param strays the readings, by their number from 0, that no hand explains

@@ -54,6 +54,7 @@ final class SprayedPanel {
   final List<double[]> passes = new ArrayList<>();
 
   private double realStep;
+  private double wrongStep;
   private final List<PassPlan.Coat> plan = new ArrayList<>();
 
   /** Seeds that follow each other begin alike: their first draw would be nearly the same. */
@@ -64,11 +65,13 @@ final class SprayedPanel {
   PassPlan spray(Random chance) {
     passes.clear();
     realStep = 0;
+    wrongStep = 0;
     plan.clear();
     double step = FAN * (1 - overlap);
     for (int coat = 0; coat < coats; coat++) {
       double y = -FAN - step * chance.nextDouble();
       List<Double> lines = new ArrayList<>();
+      double wrong = 0;
       while (y < HEIGHT + FAN) {
         if (y >= lowest) {
           double times = y < twiceBelow ? 2 : 1;
@@ -78,6 +81,7 @@ final class SprayedPanel {
         double next = y + Math.max(0.2 * step, step + jitter * chance.nextGaussian());
         if (y < gapAt && next >= gapAt) {
           next += gapBy;
+          wrong = gapBy;
         }
         y = next;
       }
@@ -85,6 +89,7 @@ final class SprayedPanel {
       plan.add(read);
       int[] over = written ? read.over(HEIGHT) : asWritten(lines).over(HEIGHT);
       realStep += (lines.get(over[1]) - lines.get(over[0])) / (over[1] - over[0]) / coats;
+      wrongStep += wrong / (over[1] - over[0]) / coats;
     }
     return new PassPlan(
         WIDTH, HEIGHT, plan, Estimate.of(fanWritten, 0.04 * fanWritten), Estimate.of(2, 0.25));
@@ -151,6 +156,11 @@ final class SprayedPanel {
 
   double realOverlap() {
     return 1 - realStep / FAN;
+  }
+
+  /** Of all steps but one that went wrong. */
+  double usualOverlap() {
+    return 1 - (realStep - wrongStep) / FAN;
   }
 
   double truth(double x, double y) {

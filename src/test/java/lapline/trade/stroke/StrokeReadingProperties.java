@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lapline.trade.measure.Estimate;
 import lapline.trade.stroke.StrokeReading.Found;
@@ -35,8 +36,9 @@ class StrokeReadingProperties {
   }
 
   private static List<Told> sprayed(int places, Consumer<SprayedPanel> hand) {
-    return Stream.iterate(0, s -> s < SEEDS, s -> s + 1)
-        .map(
+    return IntStream.range(0, SEEDS)
+        .parallel()
+        .mapToObj(
             seed -> {
               Random chance = new Random(seed);
               SprayedPanel panel = new SprayedPanel();
@@ -141,8 +143,9 @@ class StrokeReadingProperties {
       BiFunction<SprayedPanel, Random, List<FilmAt>> reader,
       Consumer<SprayedPanel> hand,
       boolean steps) {
-    return Stream.iterate(0, s -> s < SEEDS, s -> s + 1)
-        .map(
+    return IntStream.range(0, SEEDS)
+        .parallel()
+        .mapToObj(
             seed -> {
               Random chance = new Random(seed);
               SprayedPanel panel = new SprayedPanel();
@@ -276,8 +279,10 @@ class StrokeReadingProperties {
     long suspected = count(told, t -> t.reading.suspected().isPresent());
     long arcing =
         count(told, t -> t.reading.suspected().filter(s -> s.fault() == Fault.ARCING).isPresent());
-    assertThat(suspected).isGreaterThanOrEqualTo(share(0.2));
+    long named = count(told, t -> t.first().equals("ARCING"));
+    assertThat(suspected).isGreaterThanOrEqualTo(share(0.1));
     assertThat(arcing).isGreaterThanOrEqualTo((long) Math.ceil(0.8 * suspected));
+    assertThat(named + arcing).isGreaterThanOrEqualTo(share(0.9));
     assertThat(told)
         .allMatch(t -> t.reading.suspected().isEmpty() || t.reading.faults().isEmpty())
         .allMatch(t -> t.reading.suspected().map(s -> s.next().size() == 3).orElse(true));
@@ -295,7 +300,8 @@ class StrokeReadingProperties {
   void strays_among_the_few_places_of_a_sheet_make_no_fault() {
     List<Spot> sheet = ReadingPlan.of(SprayedPanel.meant(), 15, 0.03);
     long faulty =
-        Stream.iterate(0, s -> s < 2 * SEEDS, s -> s + 1)
+        IntStream.range(0, 2 * SEEDS)
+            .parallel()
             .filter(
                 seed -> {
                   Random chance = new Random(seed);
@@ -368,7 +374,13 @@ class StrokeReadingProperties {
     List<Told> told = written((p, chance) -> p.read(sheet, chance), hand, steps);
     assertThat(count(told, t -> holds(t.reading.meanFilm(), t.panel.mean())))
         .isGreaterThanOrEqualTo(share(0.88));
-    assertThat(count(told, t -> holds(t.reading.overlap(), t.panel.realOverlap())))
+    assertThat(
+            count(
+                told,
+                t ->
+                    holds(
+                        t.reading.overlap(),
+                        steps ? t.panel.realOverlap() : t.panel.usualOverlap())))
         .isGreaterThanOrEqualTo(share(0.88));
   }
 
