@@ -18,6 +18,7 @@ final class SharpFilm {
   private final double fan;
   private final double power;
   private final double front;
+  private final double bow;
   private double lean;
   private double missing;
 
@@ -45,6 +46,7 @@ final class SharpFilm {
     this.height = new double[plan.passes()];
     this.times = new double[plan.passes()];
     sort();
+    this.bow = StrokeModel.bow(missing);
     place(stretch, HandScatter.moves(plan, chance), chance);
   }
 
@@ -93,7 +95,7 @@ final class SharpFilm {
   /** Metres. */
   double at(double x, double y) {
     double fromMiddle = 2 * x / plan.width() - 1;
-    double distance = Math.sqrt(1 + StrokeModel.bow(missing) * fromMiddle * fromMiddle);
+    double distance = Math.sqrt(1 + bow * fromMiddle * fromMiddle);
     double lost = missing == 0 ? 1 : Math.pow(distance, -StrokeModel.LOST_WITH_DISTANCE);
     double share = 1;
     for (int i : shares) {
