@@ -83,7 +83,12 @@ class EntryTroubleJourneyIT extends AtThePanel {
     assertThat(browser.findElements(By.cssSelector(".errors li"))).hasSize(1);
     assertThat(browser.findElement(By.cssSelector(".errors")).getText())
         .contains("at places 1–15", "30 readings cannot be in mil", "write µm beside each number");
-    assertThat(browser.findElements(By.cssSelector(".reading[aria-invalid=true]"))).hasSize(30);
+    assertThat(browser.findElements(By.cssSelector(".reading[aria-invalid=true]")))
+        .hasSize(30)
+        .extracting(e -> e.getCssValue("border-top-color"))
+        .as("a mark that is seen, in the colour of what is said")
+        .containsOnly(
+            browser.findElement(By.cssSelector("#entry .wrong:not(:empty)")).getCssValue("color"));
     isAccessible();
     pictures("entry-wrong-unit");
     writeFilm("100 um", "158 um");

@@ -18,6 +18,9 @@ final class EntryProblems {
 
   private static final String UNIT = "-unit";
 
+  /** Say themselves what is missing, from its first field on. */
+  private static final List<String> MISSING = List.of("entry.gap.", "entry.required");
+
   private final GapWords places;
   private final PhraseWriter words;
   private final UnaryOperator<String> labels;
@@ -73,6 +76,9 @@ final class EntryProblems {
   }
 
   private Line single(FieldProblem p) {
+    if (MISSING.stream().anyMatch(p.key()::startsWith)) {
+      return new Line(p.cell(), p.key(), List.copyOf(p.args()));
+    }
     return new Line(p.cell(), "entry.in-summary", List.of(labels.apply(p.cell()), says(p)));
   }
 

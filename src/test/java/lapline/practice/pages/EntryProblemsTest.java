@@ -62,6 +62,20 @@ class EntryProblemsTest {
   }
 
   @Test
+  void what_is_missing_is_named_once() {
+    List<FieldProblem> missing =
+        List.of(
+            new FieldProblem("film-before.at3", "entry.gap.places", List.of("Film before", "3–15")),
+            new FieldProblem("film-after.at1", "entry.required", List.of("Film after")));
+    assertThat(
+            new EntryProblems(PLACES, WORDS, cell -> "[" + cell + "]")
+                .lines(missing).stream().map(l -> WORDS.say(l.key(), l.args().toArray())))
+        .containsExactly(
+            "Film before: places 3–15 are missing. A place left out can hide what you look for.",
+            "Film after is needed before the panel can be scored.");
+  }
+
+  @Test
   void readings_of_passes_are_named_by_their_coat() {
     Map<String, String> typed = new TreeMap<>();
     for (int pass = 2; pass <= 6; pass++) {
