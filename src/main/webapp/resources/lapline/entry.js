@@ -23,6 +23,8 @@
   let timer = 0;
   let sending = null;
   let pause = 0;
+  /* The drawing beside the field that is being written. */
+  let read = null;
 
   function say(text, ...values) {
     return text.replace(/\{(\d)\}/g, (m, i) => values[i]);
@@ -264,16 +266,37 @@
 
   function light(field) {
     const place = field ? field.dataset.place : '0';
+    const drawn = field && place !== '0' ? field.closest('.places') : null;
     form.querySelectorAll('[data-spot]').forEach(s =>
-      s.classList.toggle('lit', s.dataset.spot === place && place !== '0'));
+      s.classList.toggle('lit', s.dataset.spot === place && drawn !== null && drawn.contains(s)));
+    form.querySelectorAll('.reading-now').forEach(line => {
+      line.textContent = drawn && drawn.contains(line) ? field.getAttribute('aria-label') : '';
+    });
+    for (const part of new Set([drawn, read])) {
+      if (part) part.querySelectorAll('[data-place]').forEach(lightFilled);
+    }
+    read = drawn;
   }
 
+  /**
+   * A drawing shows what is written down beside it, not what another part asked at the same place;
+   * while a column is being read, what is written down in that column.
+   */
   function lightFilled(field) {
     const place = field.dataset.place;
-    if (place === '0') return;
-    const filled = fields.some(f => f.dataset.place === place && f.value.trim());
-    form.querySelectorAll('[data-spot="' + place + '"]').forEach(s =>
+    const drawn = field.closest('.places');
+    if (place === '0' || !drawn) return;
+    const now = document.activeElement && document.activeElement.closest('[data-cell]');
+    const column = now && drawn.contains(now) ? columnOf(now) : null;
+    const filled = fields.some(f => f.dataset.place === place && drawn.contains(f)
+      && (!column || columnOf(f) === column) && f.value.trim());
+    drawn.querySelectorAll('[data-spot="' + place + '"]').forEach(s =>
       s.classList.toggle('filled', filled));
+  }
+
+  function columnOf(field) {
+    const cell = field.closest('td');
+    return cell ? cell.closest('table').id + ' ' + cell.cellIndex : null;
   }
 
   // --- a block from a spreadsheet ---------------------------------------------------------------

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
@@ -89,7 +90,15 @@ class EntryJourneyIT extends AtThePanel {
     assertThat(browser.findElements(By.cssSelector("[data-spot].lit")))
         .extracting(e -> e.getDomAttribute("data-spot"))
         .containsOnly("3");
+    assertThat(until(By.cssSelector(".reading-now:not(:empty)")).getText())
+        .as("which of two columns it is, with their heads out of sight")
+        .contains("Film after", "place 3");
     untilSaved();
+    assertThat(drawnAsWritten("r-film-after-at1")).containsExactly("1", "2");
+    assertThat(drawnAsWritten("r-gloss-60-at1")).as("another part, the same places").isEmpty();
+    field("r-film-before-at2").click();
+    assertThat(drawnAsWritten("r-film-before-at1")).as("another column").isEmpty();
+    field("r-film-after-at3").click();
     picture("entry-390-lit");
     browser.manage().window().setSize(new Dimension(820, 1180));
     picture("entry-820");
@@ -161,5 +170,15 @@ class EntryJourneyIT extends AtThePanel {
     untilText("4 readings taken from the file");
     assertThat(value("r-film-after-at1")).isEqualTo("6,3 mil");
     assertThat(value("r-film-after-at2")).isEqualTo("much");
+  }
+
+  /** The places that the drawing beside a field shows as written down. */
+  private List<String> drawnAsWritten(String id) {
+    return ((List<?>)
+            browser.executeScript(
+                "return [...document.getElementById(arguments[0]).closest('.places')"
+                    + ".querySelectorAll('.filled')].map(s => s.dataset.spot);",
+                id))
+        .stream().map(String::valueOf).toList();
   }
 }
