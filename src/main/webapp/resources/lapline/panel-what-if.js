@@ -204,6 +204,14 @@ for (const s of Object.values(sliders)) {
     document.getElementById('spoken').textContent = spoken();
   });
 }
+for (const button of page.querySelectorAll('[data-slide]')) {
+  button.addEventListener('click', () => {
+    const slider = sliders[button.dataset.slide];
+    slider.value = Number(slider.value) + Number(button.dataset.by);
+    slider.dispatchEvent(new Event('input'));
+    slider.dispatchEvent(new Event('change'));
+  });
+}
 document.getElementById('back').addEventListener('click', back);
 window.addEventListener('resize', () => { still(); redraw(); });
 page.hidden = false;

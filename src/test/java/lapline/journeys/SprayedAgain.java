@@ -55,6 +55,7 @@ final class SprayedAgain {
       assertThat(Double.parseDouble(drawn)).as("milliseconds to redraw").isLessThan(100);
     }
     assertThat(journey.text()).contains("Overlap: 80");
+    pressWhoCannotDrag();
     journey.press("back");
     assertThat(cell("mean-then")).isEqualTo(cell("mean-was"));
     journey.pictures("panel-what-if");
@@ -93,6 +94,17 @@ final class SprayedAgain {
             .isCloseTo(1e6 * here.at(places.get(p).get(0), places.get(p).get(1)), within(1e-9));
       }
     }
+  }
+
+  /** A slider under a glove: each press goes on by a step worth seeing, and the film follows. */
+  private void pressWhoCannotDrag() {
+    slide("overlap", 50);
+    String before = cell("mean-then");
+    journey.until(By.cssSelector("[data-slide=overlap][data-by='5']")).click();
+    assertThat(journey.text()).contains("Overlap: 55");
+    assertThat(cell("mean-then")).isNotEqualTo(before);
+    journey.until(By.cssSelector("[data-slide=overlap][data-by='-5']")).click();
+    assertThat(cell("mean-then")).isEqualTo(before);
   }
 
   private String cell(String id) {

@@ -21,11 +21,11 @@ import lapline.trade.stroke.StrokeFilm;
 public class PanelWhatIfPage {
   private static final List<Slider> SLIDERS =
       List.of(
-          new Slider("overlap", 0, 90, 1),
-          new Slider("distance", 50, 200, 5),
-          new Slider("speed", 50, 200, 5),
-          new Slider("arc", 0, 80, 1),
-          new Slider("coats", 1, 5, 1));
+          new Slider("overlap", 0, 90, 1, 5),
+          new Slider("distance", 50, 200, 5, 10),
+          new Slider("speed", 50, 200, 5, 10),
+          new Slider("arc", 0, 80, 1, 5),
+          new Slider("coats", 1, 5, 1, 1));
 
   /** Of the film from spot to spot, metres; course assumption. */
   private static final double TEXTURE = 1e-6;
@@ -34,8 +34,12 @@ public class PanelWhatIfPage {
   @Inject private Quantities quantities;
   @Inject private Say say;
 
-  /** In per cent, but for the number of coats. */
-  public record Slider(String id, int least, int most, int step) {
+  /**
+   * In per cent, but for the number of coats.
+   *
+   * @param press how far one press of the buttons beside it goes, for who cannot drag
+   */
+  public record Slider(String id, int least, int most, int step, int press) {
     public String getLabelKey() {
       return "panel-what-if.slider." + id;
     }
