@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.URL;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lapline.demo.Arranged;
 import org.jboss.arquillian.container.test.api.Deployment;
@@ -63,6 +66,8 @@ class EveryPageIT extends Journey {
           + " || m.getBoundingClientRect().height < arguments[0]; })"
           + ".map(m => 'main action out of reach or too low: ' + m.outerHTML.slice(0, 160));";
 
+  private static final Pattern NAMES = Pattern.compile("[?].*|[.]xhtml");
+
   private static Arranged shop;
 
   /** Pages that stood here with the same title for somebody else need no second look by axe. */
@@ -71,6 +76,7 @@ class EveryPageIT extends Journey {
   @ArquillianResource private URL desk;
   private final Set<String> opened = new LinkedHashSet<>();
   private final List<String> broken = new ArrayList<>();
+  private final Map<String, String> tabs = new HashMap<>();
 
   @Deployment(testable = false)
   static WebArchive desk() {
@@ -114,6 +120,7 @@ class EveryPageIT extends Journey {
       tell(address, 390, WIDER);
       tell(address, 390, CUT_OFF);
       tell(address, 390, TITLES);
+      saysWhichItIs(address);
       tell(address, 390, MAIN_ACTION);
       if (LOOKED_AT.add(address + " " + title().replace(myName(), ""))) {
         barriers().forEach(b -> broken.add(address + " at 390: " + b));
@@ -123,6 +130,15 @@ class EveryPageIT extends Journey {
         width(wider);
         tell(address, wider, WIDER);
       }
+    }
+  }
+
+  /** Two pages that are called the same are not told apart in tabs, in the history, or by ear. */
+  private void saysWhichItIs(String address) {
+    String page = NAMES.matcher(browser.getCurrentUrl()).replaceAll("");
+    String before = tabs.putIfAbsent(browser.getTitle(), page);
+    if (before != null && !before.equals(page)) {
+      broken.add(address + " is called as " + before + " is: " + browser.getTitle());
     }
   }
 
