@@ -2,7 +2,7 @@ package lapline.trade.stroke;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Random;
+import java.util.random.RandomGenerator;
 
 /**
  * What may have happened on a panel about one fit. A point is all that may be otherwise, in
@@ -109,7 +109,7 @@ final class AboutFit {
   }
 
   /** A point as likely as the readings have it, by the straight line. */
-  double[] any(Random chance) {
+  double[] any(RandomGenerator chance) {
     double[] before = new double[slopes[0].length];
     for (int j = 0; j < before.length; j++) {
       before[j] = chance.nextGaussian();
@@ -142,7 +142,7 @@ final class AboutFit {
    *
    * @param stride 0 to 1: as far off as any
    */
-  double[] near(double[] point, double stride, Random chance) {
+  double[] near(double[] point, double stride, RandomGenerator chance) {
     double keep = Math.sqrt(1 - stride * stride);
     double[] next = new double[point.length];
     add(likeliest, 1 - keep - stride, next);

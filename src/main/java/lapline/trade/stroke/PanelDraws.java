@@ -2,7 +2,8 @@ package lapline.trade.stroke;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Random;
+import java.util.SplittableRandom;
+import java.util.random.RandomGenerator;
 import lapline.trade.measure.Estimate;
 
 /**
@@ -31,7 +32,7 @@ final class PanelDraws {
   private static final double TOO_TIMID = 0.35;
 
   private final List<AboutFit> fits;
-  private final Random chance = new Random(1);
+  private final RandomGenerator chance = new SplittableRandom(1);
   private Draw[] draws;
   private double stride = FIRST_STRIDE;
 

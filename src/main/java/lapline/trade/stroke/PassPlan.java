@@ -1,7 +1,6 @@
 package lapline.trade.stroke;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -174,6 +173,10 @@ public record PassPlan(
 
   /** Number of passes in all coats. */
   public int passes() {
-    return Arrays.stream(centrelines()).mapToInt(c -> c.length).sum();
+    int passes = 0;
+    for (Coat coat : coats) {
+      passes += coat.centrelines().size();
+    }
+    return passes;
   }
 }

@@ -309,12 +309,16 @@ final class StrokeFit {
         - priors.logVolume();
   }
 
+  /** Two sums side by side: one alone waits for each addition to end. */
   static double dot(double[] a, double[] b) {
-    double sum = 0;
-    for (int i = 0; i < a.length; i++) {
-      sum += a[i] * b[i];
+    double even = 0;
+    double odd = 0;
+    int i = 0;
+    for (; i < a.length - 1; i += 2) {
+      even += a[i] * b[i];
+      odd += a[i + 1] * b[i + 1];
     }
-    return sum;
+    return i < a.length ? even + odd + a[i] * b[i] : even + odd;
   }
 
   static double square(double[] a) {

@@ -10,6 +10,8 @@ import java.util.Random;
 import lapline.trade.measure.Estimate;
 import lapline.trade.measure.MeasureException;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is read from single panels, and what is refused. */
 class StrokeReadingTest {
@@ -67,6 +69,29 @@ class StrokeReadingTest {
       assertThat(reading.faults()).isEmpty();
       assertThat(reading.strays()).containsExactly(at);
     }
+  }
+
+  /**
+   * Of 1,200 even panels of which one reading was too low or too high these are two on which that
+   * one alone makes a fault; without it there is nothing.
+   */
+  @ParameterizedTest(name = "place {1}")
+  @CsvSource({"10, 4", "25, 2"})
+  void a_fault_that_rests_on_one_reading_is_suspected_and_never_named(int seed, int place) {
+    Random hand = SprayedPanel.chance(seed);
+    StrokeRecord record = panel.writtenDown(panel.spray(hand), false);
+    List<FilmAt> readings =
+        new ArrayList<>(panel.read(ReadingPlan.of(SprayedPanel.meant(), 15, 0.03), hand));
+    FilmAt one = readings.get(place);
+    double low = one.film() - 0.2 * panel.film;
+    readings.set(place, new FilmAt(one.x(), one.y(), low, one.uncertainty()));
+    StrokeReading reading = StrokeReading.of(record, readings);
+    assertThat(reading.faults()).isEmpty();
+    assertThat(reading.suspected()).get().matches(StrokeReading.Suspected::oneReading);
+    readings.remove(place);
+    StrokeReading without = StrokeReading.of(record, readings);
+    assertThat(without.faults()).isEmpty();
+    assertThat(without.suspected()).isEmpty();
   }
 
   @Test
