@@ -68,7 +68,8 @@ final class AboutFit {
     this.root = Triangle.of(covariance());
     this.likeliest = given(new double[slopes[0].length], new double[readings.size()]);
     double[] unlikely = root.below(off(new double[slopes[0].length]));
-    this.logEvidence = -0.5 * StrokeFit.square(unlikely) - 0.5 * root.logDeterminant();
+    double narrow = Arrays.stream(loosely).map(Math::log).sum() - 0.5 * root.logDeterminant();
+    this.logEvidence = narrow - 0.5 * StrokeFit.square(unlikely);
   }
 
   private double[] slopes(StrokeModel.At at) {

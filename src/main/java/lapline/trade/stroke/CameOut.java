@@ -13,9 +13,6 @@ import lapline.trade.stroke.PlanContest.Weighed;
  * same film.
  */
 final class CameOut {
-  /** With more readings drawing takes too long, and they make it nearly normal about each fit. */
-  private static final int DRAWN_UP_TO = 48;
-
   private static final int DRAWS = 300;
   private static final int LEAST_DRAWS = 40;
 
@@ -31,7 +28,7 @@ final class CameOut {
     for (Weighed plan : plans) {
       if (plan.weight() > PlanContest.HARDLY) {
         each(plan, f -> FittedFilm.of(f).mean(), films);
-        if (plan.fit().readings().size() <= DRAWN_UP_TO) {
+        if (plan.fit().readings().size() <= PanelDraws.MOST_READINGS) {
           int count = Math.max(LEAST_DRAWS, (int) (DRAWS * plan.weight()));
           overlaps.add(new Part(PanelDraws.overlap(plan.fits(), count), plan.weight()));
         } else {

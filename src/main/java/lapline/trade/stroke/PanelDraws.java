@@ -17,6 +17,9 @@ import lapline.trade.measure.Estimate;
  * Sequential Monte Carlo samplers, J. R. Statist. Soc. B 68, 2006). The same draws every time.
  */
 final class PanelDraws {
+  /** With more readings drawing takes too long, and they make it nearly normal about each fit. */
+  static final int MOST_READINGS = 48;
+
   /** Each stage leaves so many of the draws in effect. */
   private static final double ENOUGH = 0.5;
 
@@ -35,6 +38,7 @@ final class PanelDraws {
   private final RandomGenerator chance = new SplittableRandom(1);
   private Draw[] draws;
   private double stride = FIRST_STRIDE;
+  private double logEvidence;
 
   /**
    * @param logWeight ln of how likely it is by the readings, over the mean of all normal
@@ -54,19 +58,30 @@ final class PanelDraws {
    * @param count how many to draw, 2 or more
    */
   static Estimate overlap(List<StrokeFit> fits, int count) {
-    PanelDraws all = new PanelDraws(about(fits));
+    return of(fits, fits.get(0).settled().birge(), count).overlap();
+  }
+
+  /**
+   * ln of how likely the readings are over all that was possible before, against film that leaves
+   * nothing; to compare for one plan or another, with the same scatter.
+   *
+   * @param fits as above
+   * @param birge how much more than it should the film leaves, see {@link StrokeFit#settled()}
+   */
+  static double logEvidence(List<StrokeFit> fits, double birge, int count) {
+    return of(fits, birge, count).logEvidence;
+  }
+
+  private static PanelDraws of(List<StrokeFit> fits, double birge, int count) {
+    PanelDraws all =
+        new PanelDraws(fits.stream().map(f -> new AboutFit(f.settled(), birge)).toList());
     all.draws = new Draw[count];
     for (int i = 0; i < count; i++) {
       AboutFit one = all.fits.get(i % all.fits.size());
       all.draws[i] = all.at(one, one.any(all.chance));
     }
     all.run();
-    return all.overlap();
-  }
-
-  private static List<AboutFit> about(List<StrokeFit> fits) {
-    double birge = fits.get(0).settled().birge();
-    return fits.stream().map(f -> new AboutFit(f.settled(), birge)).toList();
+    return all;
   }
 
   private Draw at(AboutFit about, double[] point) {
@@ -108,8 +123,12 @@ final class PanelDraws {
     return Math.min(rest, Math.max(least, LEAST_STAGE));
   }
 
+  private double most() {
+    return Arrays.stream(draws).mapToDouble(Draw::logWeight).max().orElseThrow();
+  }
+
   private double[] weights(double power) {
-    double most = Arrays.stream(draws).mapToDouble(Draw::logWeight).max().orElseThrow();
+    double most = most();
     return Arrays.stream(draws).mapToDouble(d -> Math.exp(power * (d.logWeight - most))).toArray();
   }
 
@@ -124,6 +143,7 @@ final class PanelDraws {
   private void resample(double power) {
     double[] weights = weights(power);
     double each = Arrays.stream(weights).sum() / draws.length;
+    logEvidence += power * most() + Math.log(each);
     Draw[] next = new Draw[draws.length];
     double at = chance.nextDouble() * each;
     double sum = weights[0];

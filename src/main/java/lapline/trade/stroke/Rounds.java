@@ -25,6 +25,11 @@ final class Rounds {
   /** Where a fan that leans as far as this cannot be seen, none is looked for. */
   private static final double MOST_LEAN = 0.8;
 
+  /** So far off even, in ln, a lean is sure or out of the question. */
+  private static final double SURE = 4;
+
+  private static final int DRAWS = 300;
+
   private final StrokeRecord record;
   private final PassPlan plan;
   private final PanelFits fits;
@@ -111,10 +116,25 @@ final class Rounds {
     Departure tilt = new Departure.Tilt();
     StrokeFit with = fits.with(without, tilt);
     double[] p = with.parameters();
-    double evidence = with.logEvidence() - without.logEvidence();
+    double evidence = evidence(with, without);
     return fits.seenOfLast(with.model(), p) < least
         ? Optional.empty()
         : Optional.of(new Claim(Fault.TILT, tilt, p[p.length - 1], evidence));
+  }
+
+  /**
+   * A lean bends the film under the rim, which a blurred one hides: where it is in doubt, it is
+   * weighed by draws from fans with a sharp one.
+   */
+  private double evidence(StrokeFit with, StrokeFit without) {
+    double roughly = with.logEvidence() - without.logEvidence();
+    boolean sure = Math.abs(roughly - Math.log(Fault.DEPARTURES)) > SURE;
+    if (sure || fits.readings().size() > PanelDraws.MOST_READINGS) {
+      return roughly;
+    }
+    double birge = with.settled().birge();
+    return PanelDraws.logEvidence(fits.modes(with), birge, DRAWS)
+        - PanelDraws.logEvidence(fits.modes(without), birge, DRAWS);
   }
 
   /** Slopes of the film by each departure that is not in, at the places. */

@@ -3,8 +3,10 @@ package lapline.trade.stroke;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
 import lapline.trade.measure.Estimate;
 import org.junit.jupiter.api.Test;
 
@@ -15,6 +17,7 @@ import org.junit.jupiter.api.Test;
  */
 class PanelDrawsTest {
   private static final int DRAWS = 400;
+  private static final int BEFORE = 100_000;
 
   private static StrokeFit fit(double noise, int places) {
     SprayedPanel panel = new SprayedPanel();
@@ -62,5 +65,26 @@ class PanelDrawsTest {
     assertThat(twice.value()).isCloseTo(once.value(), within(0.3 * once.standardUncertainty()));
     assertThat(twice.standardUncertainty())
         .isCloseTo(once.standardUncertainty(), within(0.2 * once.standardUncertainty()));
+  }
+
+  /** By the mean over what was possible before, which takes a gauge that tells little. */
+  @Test
+  void the_evidence_is_the_mean_of_the_likelihood_over_what_was_possible() {
+    StrokeFit fit = fit(2e-5, 12);
+    AboutFit about = new AboutFit(fit.settled(), 1);
+    Random chance = SprayedPanel.chance(1);
+    int dimensions = fit.parameters().length + 2 * fit.model().plan().passes();
+    double mean =
+        IntStream.range(0, BEFORE)
+            .mapToDouble(
+                i -> {
+                  double[] point = new double[dimensions];
+                  Arrays.setAll(point, j -> chance.nextGaussian());
+                  return Math.exp(about.logReadings(point));
+                })
+            .average()
+            .orElseThrow();
+    assertThat(PanelDraws.logEvidence(List.of(fit), 1, 2_000))
+        .isCloseTo(Math.log(mean), within(0.15));
   }
 }

@@ -187,9 +187,13 @@ class StrokeReadingProperties {
     }
   }
 
-  /** By places chosen for one way in which the passes may lie it was 21 of 100. */
-  @Test
-  void a_sheet_for_one_coat_tells_a_heeled_gun_wherever_the_first_pass_lay() {
+  /**
+   * By places chosen for one way in which the passes may lie it was 21 of 100; by a fan with a
+   * blurred rim 91, and 87 where no steps were written down.
+   */
+  @ParameterizedTest(name = "steps written {0}")
+  @ValueSource(booleans = {true, false})
+  void a_sheet_for_one_coat_tells_a_heeled_gun_wherever_the_first_pass_lay(boolean steps) {
     Consumer<SprayedPanel> heeled =
         p -> {
           p.coats = 1;
@@ -200,10 +204,10 @@ class StrokeReadingProperties {
     SprayedPanel meant = new SprayedPanel();
     heeled.accept(meant);
     List<Spot> sheet = ReadingPlan.of(meant.asMeant(), 15, 0.03);
-    List<Told> told = written((p, chance) -> p.read(sheet, chance), heeled, true);
+    List<Told> told = written((p, chance) -> p.read(sheet, chance), heeled, steps);
     assertThat(count(told, t -> t.first().equals("TILT")))
         .as("%s", firsts(told))
-        .isGreaterThanOrEqualTo(share(0.7));
+        .isGreaterThanOrEqualTo(share(0.9));
   }
 
   /** Where the second coat's passes lie between the first's, the film is even. */

@@ -12,6 +12,7 @@ import lapline.trade.measure.MeasureException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What is read from single panels, and what is refused. */
 class StrokeReadingTest {
@@ -92,6 +93,22 @@ class StrokeReadingTest {
     StrokeReading without = StrokeReading.of(record, readings);
     assertThat(without.faults()).isEmpty();
     assertThat(without.suspected()).isEmpty();
+  }
+
+  /** By a fan with a blurred rim nothing is named on these two panels. */
+  @ParameterizedTest
+  @ValueSource(ints = {89, 175})
+  void a_heeled_gun_that_only_the_sharp_rim_of_the_fan_shows_is_named(int seed) {
+    Random hand = new Random(seed);
+    panel.coats = 1;
+    panel.overlap = 0.33;
+    panel.meantOverlap = 0.33;
+    panel.lean = 0.5;
+    StrokeRecord record = panel.writtenDown(panel.spray(hand), false);
+    List<Spot> sheet = ReadingPlan.of(panel.asMeant(), 15, 0.03);
+    List<StrokeReading.Found> faults = StrokeReading.of(record, panel.read(sheet, hand)).faults();
+    assertThat(faults).extracting(StrokeReading.Found::fault).containsExactly(Fault.TILT);
+    assertThat(faults.get(0).probability()).isGreaterThan(0.9);
   }
 
   @Test
