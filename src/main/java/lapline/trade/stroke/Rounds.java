@@ -46,6 +46,10 @@ final class Rounds {
   Round beside(StrokeFit without) {
     Map<Fault, Claim> best = new EnumMap<>(Fault.class);
     claims(without).forEach((fault, claims) -> best.put(fault, averaged(fault, claims)));
+    best.values().stream()
+        .max(Comparator.comparingDouble(Claim::evidence))
+        .filter(c -> c.fault() == Fault.TILT)
+        .ifPresent(c -> best.put(Fault.TILT, weighed(c, without)));
     int count = fits.readings().size();
     int stray = -1;
     double most = Double.NEGATIVE_INFINITY;
@@ -116,25 +120,26 @@ final class Rounds {
     Departure tilt = new Departure.Tilt();
     StrokeFit with = fits.with(without, tilt);
     double[] p = with.parameters();
-    double evidence = evidence(with, without);
+    double evidence = with.logEvidence() - without.logEvidence();
     return fits.seenOfLast(with.model(), p) < least
         ? Optional.empty()
         : Optional.of(new Claim(Fault.TILT, tilt, p[p.length - 1], evidence));
   }
 
   /**
-   * A lean bends the film under the rim, which a blurred one hides: where it is in doubt, it is
-   * weighed by draws from fans with a sharp one.
+   * A lean bends the film under the rim, which a blurred one hides: where it leads and is in doubt,
+   * it is weighed by draws from fans with a sharp one.
    */
-  private double evidence(StrokeFit with, StrokeFit without) {
-    double roughly = with.logEvidence() - without.logEvidence();
-    boolean sure = Math.abs(roughly - Math.log(Fault.DEPARTURES)) > SURE;
+  private Claim weighed(Claim lean, StrokeFit without) {
+    boolean sure = Math.abs(lean.evidence() - Math.log(Fault.DEPARTURES)) > SURE;
     if (sure || fits.readings().size() > PanelDraws.MOST_READINGS) {
-      return roughly;
+      return lean;
     }
+    StrokeFit with = fits.with(without, lean.departure());
     double birge = with.settled().birge();
-    return PanelDraws.logEvidence(fits.modes(with), birge, DRAWS)
-        - PanelDraws.logEvidence(fits.modes(without), birge, DRAWS);
+    return lean.with(
+        PanelDraws.logEvidence(fits.modes(with), birge, DRAWS)
+            - PanelDraws.logEvidence(fits.modes(without), birge, DRAWS));
   }
 
   /** Slopes of the film by each departure that is not in, at the places. */

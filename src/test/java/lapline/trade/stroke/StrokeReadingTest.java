@@ -73,19 +73,20 @@ class StrokeReadingTest {
   }
 
   /**
-   * Of 1,200 even panels of which one reading was too low or too high these are two on which that
+   * Of 1,800 even panels of which one reading was too low or too high these are two on which that
    * one alone makes a fault; without it there is nothing.
    */
   @ParameterizedTest(name = "place {1}")
-  @CsvSource({"10, 4", "25, 2"})
-  void a_fault_that_rests_on_one_reading_is_suspected_and_never_named(int seed, int place) {
+  @CsvSource({"10, 4, -0.2", "272, 7, 0.2"})
+  void a_fault_that_rests_on_one_reading_is_suspected_and_never_named(
+      int seed, int place, double off) {
     Random hand = SprayedPanel.chance(seed);
     StrokeRecord record = panel.writtenDown(panel.spray(hand), false);
     List<FilmAt> readings =
         new ArrayList<>(panel.read(ReadingPlan.of(SprayedPanel.meant(), 15, 0.03), hand));
     FilmAt one = readings.get(place);
-    double low = one.film() - 0.2 * panel.film;
-    readings.set(place, new FilmAt(one.x(), one.y(), low, one.uncertainty()));
+    double film = one.film() + off * panel.film;
+    readings.set(place, new FilmAt(one.x(), one.y(), film, one.uncertainty()));
     StrokeReading reading = StrokeReading.of(record, readings);
     assertThat(reading.faults()).isEmpty();
     assertThat(reading.suspected()).get().matches(StrokeReading.Suspected::oneReading);
