@@ -48,7 +48,7 @@ final class StepFaults {
         contest.weighed().stream().mapToDouble(w -> w.weight() * tooWide(w.fit())).sum();
     StrokeFit fit = contest.leader().fit();
     double stripes = evenStripes(fit);
-    boolean shown = record.stepsWritten() || stripes >= least;
+    boolean shown = record.stepsWritten() || (stripes >= least && fits(fit));
     if (probability < 1 - StrokeContest.CHANCE || !shown) {
       return Optional.empty();
     }
@@ -62,6 +62,11 @@ final class StepFaults {
             withoutStripes(),
             instead(probability),
             next(probability)));
+  }
+
+  /** Of film that no pass explains, steps that nobody wrote down are not blamed. */
+  private boolean fits(StrokeFit fit) {
+    return StrokeReading.fits(fit, contest.leader().strays().size()) >= StrokeReading.FITS_NOTHING;
   }
 
   /**

@@ -136,6 +136,27 @@ class StrokeReadingTest {
     assertThat(StrokeReading.of(plan, blotched).fits()).isLessThan(0.01);
   }
 
+  /** Of film 30 % up or down at every place one panel in three was said to have wide steps. */
+  @Test
+  void film_that_fits_nothing_blames_no_steps_that_nobody_wrote_down() {
+    List<Spot> sheet = ReadingPlan.of(SprayedPanel.meant(), 15, 0.03);
+    for (int seed = 0; seed < 12; seed++) {
+      Random any = SprayedPanel.chance(seed);
+      StrokeRecord record = panel.writtenDown(panel.spray(any), false);
+      List<FilmAt> readings =
+          panel.read(sheet, any).stream()
+              .map(
+                  r -> {
+                    double film = Math.max(1e-6, r.film() * (1 + 0.3 * any.nextGaussian()));
+                    return new FilmAt(r.x(), r.y(), film, r.uncertainty());
+                  })
+              .toList();
+      StrokeReading reading = StrokeReading.of(record, readings);
+      assertThat(reading.fits()).isLessThan(StrokeReading.FITS_NOTHING);
+      assertThat(reading.faults()).noneMatch(f -> f.fault() == Fault.STEPS_WIDE);
+    }
+  }
+
   private static double blot(FilmAt r) {
     return Math.floor(r.x() / 0.05) % 2 == Math.floor(r.y() / 0.05) % 2 ? 0.8 : 1.2;
   }
