@@ -229,6 +229,31 @@ class StrokeReadingProperties {
         .isGreaterThanOrEqualTo(share(0.8));
   }
 
+  /**
+   * By the 15 places of a sheet, where the film along the middle differs by more than it does on
+   * any of 400 panels of a steady hand at the meant overlap: by 0.27 of its mean.
+   */
+  @Test
+  void and_by_a_sheet_where_the_film_is_more_uneven_than_any_steady_hand_leaves_it() {
+    List<Spot> sheet = ReadingPlan.of(SprayedPanel.meant(), 15, 0.03);
+    List<Told> shown =
+        written((p, chance) -> p.read(sheet, chance), p -> p.overlap = 0.4, false).stream()
+            .filter(t -> spread(t.panel) > 0.3)
+            .toList();
+    assertThat(shown.size()).isGreaterThan(SEEDS / 4);
+    assertThat(count(shown, t -> t.first().equals("STEPS_WIDE")))
+        .as("%s", firsts(shown))
+        .isGreaterThanOrEqualTo((long) Math.ceil(0.9 * shown.size()));
+  }
+
+  private static double spread(SprayedPanel panel) {
+    double[] film =
+        IntStream.range(0, 81)
+            .mapToDouble(i -> panel.truth(SprayedPanel.WIDTH / 2, SprayedPanel.HEIGHT * i / 80))
+            .toArray();
+    return PanelFits.spread(film) / panel.mean();
+  }
+
   /** The film of one coat cannot hide them: then it was the writing down that went wrong. */
   @Test
   void steps_written_down_as_too_wide_are_not_believed_against_the_film_of_one_coat() {
