@@ -22,8 +22,8 @@ final class StepFaults {
   private static final double UNEVEN = 2 * PassPlan.Coat.STEADY;
 
   /**
-   * Chosen by simulation: film 15 % up or down at random lies far below, what a gun that is heeled
-   * by 20° leaves unexplained far above.
+   * Chosen by simulation: film 15 % up or down at random mostly lies far below, what a gun that is
+   * heeled by 20° leaves unexplained far above.
    */
   private static final double LEAST_FIT = 1e-6;
 
