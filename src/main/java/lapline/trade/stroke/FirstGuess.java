@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Where to begin the search: stripes look alike again after every step, so that steps and shifts
@@ -13,7 +14,7 @@ final class FirstGuess {
   /** Known better than this share of a step, a shift is not searched for. */
   private static final double SHIFT_KNOWN = 1 / 6.0;
 
-  private static final double[] PHASES = {-3 / 8.0, -1 / 8.0, 1 / 8.0, 3 / 8.0};
+  private static final int PHASES_A_STEP = 4;
   private static final int MOST = 16;
 
   /**
@@ -72,9 +73,16 @@ final class FirstGuess {
     return phases(model.plan(), coat);
   }
 
+  /** As far to both sides as a uniform distribution of the shift's uncertainty. */
   private static double[] phases(PassPlan plan, int coat) {
-    boolean known = plan.coats().get(coat).shift() < SHIFT_KNOWN * plan.meanStep();
-    return known ? new double[] {0} : PHASES;
+    double shift = plan.coats().get(coat).shift() / plan.meanStep();
+    if (shift < SHIFT_KNOWN) {
+      return new double[] {0};
+    }
+    int count = (int) Math.round(PHASES_A_STEP * Math.sqrt(12) * shift);
+    return IntStream.range(0, count)
+        .mapToDouble(i -> (i - (count - 1) / 2.0) / PHASES_A_STEP)
+        .toArray();
   }
 
   /** Where the first pass may lie, in steps from where it was meant. */

@@ -75,6 +75,15 @@ public record WrittenPasses(
   private static final double ANYWHERE = 1 / Math.sqrt(12);
 
   /**
+   * The first written pass lies half a step above the upper edge to a whole step below it, since
+   * some count from the pass that was aimed at the edge and some from the first one over the panel:
+   * its middle and how many steps that are.
+   */
+  private static final double AIMED = 0.25;
+
+  private static final double WITHIN = 1.5;
+
+  /**
    * Steps are counted from the upper edge, as the sheet asks; how often somebody counts from below
    * for one who does as asked; course assumption.
    */
@@ -212,7 +221,7 @@ public record WrittenPasses(
     int last = written.keySet().stream().mapToInt(p -> p).max().orElseThrow();
     double reach = fanWidth.value() / 2 + usual;
     int before = (int) Math.floor(reach / usual);
-    double way = -before * usual;
+    double way = (AIMED - before) * usual;
     List<Double> lines = new ArrayList<>(List.of(way));
     List<Double> each = new ArrayList<>();
     for (int pass = 2 - before; pass <= last || way + usual <= height + reach; pass++) {
@@ -226,6 +235,6 @@ public record WrittenPasses(
       Collections.reverse(lines);
       Collections.reverse(each);
     }
-    return new Coat(lines, each, WRITTEN, ANYWHERE * usual);
+    return new Coat(lines, each, WRITTEN, WITHIN * ANYWHERE * usual);
   }
 }

@@ -31,13 +31,14 @@ class WrittenPassesTest {
     return Map.of(2, Estimate.of(second, 0.003), 3, Estimate.of(third, 0.003));
   }
 
+  /** The first a quarter of the usual step, 60 mm, below the edge, or anywhere near it. */
   @Test
   void written_steps_go_down_from_the_upper_edge_and_on_evenly_beyond_both_edges() {
     List<PassPlan> plans = plans(List.of(steps(0.065, 0.055)), 0.5);
     assertThat(plans).hasSize(1);
     List<Double> lines = plans.get(0).coats().get(0).centrelines();
     assertThat(lines).isSorted();
-    for (double there : new double[] {0.4, 0.335, 0.28, 0.22, 0.46, 0.52, -0.08}) {
+    for (double there : new double[] {0.385, 0.32, 0.265, 0.205, 0.445, 0.505, -0.095}) {
       assertThat(lines).anySatisfy(y -> assertThat(y).isCloseTo(there, within(1e-9)));
     }
     assertThat(lines.get(0)).isBetween(-0.16 - 0.06, -0.1);
@@ -49,9 +50,9 @@ class WrittenPassesTest {
     List<PassPlan> plans = plans(List.of(steps(0.09, 0.05)), 0);
     assertThat(plans).hasSize(2);
     assertThat(plans.get(0).coats().get(0).centrelines())
-        .anySatisfy(y -> assertThat(y).isCloseTo(0.4 - 0.09, within(1e-9)));
+        .anySatisfy(y -> assertThat(y).isCloseTo(0.4 - 0.0175 - 0.09, within(1e-9)));
     assertThat(plans.get(1).coats().get(0).centrelines())
-        .anySatisfy(y -> assertThat(y).isCloseTo(0.09, within(1e-9)));
+        .anySatisfy(y -> assertThat(y).isCloseTo(0.0175 + 0.09, within(1e-9)));
   }
 
   @Test
@@ -92,7 +93,7 @@ class WrittenPassesTest {
     List<Double> lines = plan.coats().get(0).centrelines();
 
     assertThat(lines.get(over[0])).isBetween(0.0, 0.06);
-    assertThat(lines.get(over[1])).isCloseTo(0.4, within(1e-9));
+    assertThat(lines.get(over[1])).isCloseTo(0.4 - 0.06 / 4, within(1e-9));
     assertThat(plan.stepOverPanel())
         .isCloseTo((lines.get(over[1]) - lines.get(over[0])) / (over[1] - over[0]), within(1e-9))
         .isGreaterThan(plan.meanStep());
