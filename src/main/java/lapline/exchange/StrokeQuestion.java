@@ -29,6 +29,7 @@ public record StrokeQuestion(
   private static final int MOST_READINGS = 500;
   private static final double FAN_UNCERTAINTY = 0.04;
   private static final double STEP_UNCERTAINTY = 0.003;
+  private static final double FIRST_UNCERTAINTY = 0.005;
 
   /** Width along the strokes, height across them. */
   public record Panel(double width, double height) {}
@@ -45,12 +46,17 @@ public record StrokeQuestion(
   public record Overlap(double meant, Double least) {}
 
   /**
+   * @param first from the upper edge down to the middle of the first pass, known to 5 mm; less than
+   *     0 above it; may be left out
    * @param steps from each pass to the next, the upper one first; may be left out
    * @param standardUncertainty of one step; 3 mm where it is left out
    */
-  public record Coat(List<Double> steps, Double standardUncertainty) {
+  public record Coat(Double first, List<Double> steps, Double standardUncertainty) {
     Map<Integer, Estimate> byPass() {
       Map<Integer, Estimate> byPass = new HashMap<>();
+      if (first != null) {
+        byPass.put(1, Estimate.of(first, FIRST_UNCERTAINTY));
+      }
       for (int i = 0; steps != null && i < steps.size(); i++) {
         double u = standardUncertainty == null ? STEP_UNCERTAINTY : standardUncertainty;
         wanted("coats.steps", steps.get(i));

@@ -1,6 +1,7 @@
 package lapline.practice;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.Collections;
 import java.util.List;
@@ -15,6 +16,7 @@ import lapline.practice.PracticeTask.FindingRule;
 import lapline.practice.PracticeTask.RubricItem;
 import lapline.trade.measure.Estimate;
 import lapline.trade.measure.TargetRange;
+import lapline.trade.measure.UnitSystem;
 import lapline.trade.stroke.PassPlan;
 import lapline.trade.stroke.ReadingPlan;
 import lapline.trade.stroke.Spot;
@@ -261,6 +263,19 @@ class PracticeTaskContentTest {
       assertThat(ReadingPlan.worth(plan, places, UNSURE))
           .as(task.id())
           .isGreaterThan(ReadingPlan.worth(plan, best, UNSURE) - 0.05);
+    }
+  }
+
+  /** On the phone's keys a minus may be the longer one. */
+  @Test
+  void a_first_pass_above_the_edge_is_written_with_a_minus() {
+    PracticeTask clear = COURSE.find("clear/two-coats").orElseThrow();
+    for (String typed : List.of("-20 mm", "−20", "-2 cm")) {
+      PanelReading read =
+          PanelReader.read(
+              clear, COURSE.measurands(), Map.of("first-pass.c2", typed), UnitSystem.METRIC);
+      assertThat(read.problems()).as(typed).isEmpty();
+      assertThat(read.entry().of("first-pass").get(0).value()).isCloseTo(-0.02, within(1e-12));
     }
   }
 

@@ -28,6 +28,7 @@ record Technique(
     Optional<Estimate> bow,
     Optional<Double> distance) {
   static final String SPACING = "pass-spacing";
+  static final String FIRST_PASS = "first-pass";
 
   // common practice, no source: a fan of 9 in; 70 % overlap, and half at the least
   private static final double USUAL_FAN = 0.23;

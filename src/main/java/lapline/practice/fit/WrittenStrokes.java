@@ -3,6 +3,7 @@ package lapline.practice.fit;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import lapline.practice.Cell;
 import lapline.practice.PanelEntry;
 import lapline.practice.PracticeTask;
 import lapline.trade.measure.Estimate;
@@ -23,12 +24,15 @@ final class WrittenStrokes {
             .toList());
   }
 
-  /** By the number of the pass that the step leads to. */
+  /** By the number of the pass that the step leads to, from the upper edge to pass 1. */
   private static Map<Integer, Estimate> steps(PanelEntry entry, int coat) {
     Map<Integer, Estimate> steps = new TreeMap<>();
     entry.of(Technique.SPACING).stream()
         .filter(r -> r.cell().coat() == coat && r.cell().pass() > 1 && r.value() > 0)
         .forEach(r -> steps.put(r.cell().pass(), Estimate.of(r.value(), r.standardUncertainty())));
+    entry
+        .at(Cell.coat(Technique.FIRST_PASS, coat))
+        .ifPresent(r -> steps.put(1, Estimate.of(r.value(), r.standardUncertainty())));
     return steps;
   }
 }

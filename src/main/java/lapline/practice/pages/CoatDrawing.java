@@ -36,13 +36,13 @@ final class CoatDrawing {
     List<Shape> shapes = new ArrayList<>();
     shapes.add(new Shape.Clipped(scale.edge(), layers()));
     shapes.add(Shape.Surface.of(scale.edge(), Fill.NONE, Pen.FIRM));
-    double last = Double.POSITIVE_INFINITY;
+    double last = Double.NEGATIVE_INFINITY;
     for (SprayedCoat.Pass pass : coat.passes()) {
       if (isShown(pass)) {
         shapes.addAll(centre(pass));
       }
-      double between = scale.y(pass.centre() - pass.spacing() / 2);
-      if (onPanel(between) && Double.isFinite(coat.overlap(pass)) && last - between > SIZE) {
+      double between = scale.y(pass.centre() + pass.spacing() / 2);
+      if (onPanel(between) && Double.isFinite(coat.overlap(pass)) && between - last > SIZE) {
         shapes.add(overlap(pass, between));
         last = between;
       }

@@ -70,6 +70,7 @@ final class EntryFields {
         cell.key(),
         label,
         unit,
+        m.possibleLeast() < 0,
         hint(m),
         isNeeded(asked, cell.coat()),
         cell.place(),

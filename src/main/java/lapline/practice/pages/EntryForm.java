@@ -126,6 +126,7 @@ public record EntryForm(List<Section> sections) {
    *
    * @param key of its cell
    * @param label what is read, where, in which unit, for those who do not see the table's heads
+   * @param signed whether it may be less than 0: a phone's keys for numbers have no minus
    * @param revision of what stands in it
    * @param understood the value as understood; empty where it is not
    * @param problem what is wrong, in words; empty where nothing is
@@ -134,6 +135,7 @@ public record EntryForm(List<Section> sections) {
       String key,
       String label,
       String unit,
+      boolean signed,
       String hint,
       boolean required,
       int place,
@@ -144,7 +146,7 @@ public record EntryForm(List<Section> sections) {
       List<Choice> choices) {
 
     /** Where a table has no field: the first pass has no step from the one before. */
-    static final Field NONE = new Field("", "", "", "", false, 0, "", 0, "", "", List.of());
+    static final Field NONE = new Field("", "", "", false, "", false, 0, "", 0, "", "", List.of());
 
     public boolean isAsked() {
       return !key.isEmpty();

@@ -9,12 +9,13 @@ import lapline.practice.PanelOutline;
 import lapline.practice.Reading;
 
 /**
- * Reads the coats and passes out of what was written down. Where the first pass lay is not asked
- * for: the row of passes is taken to lie evenly about the panel's middle.
+ * Reads the coats and passes out of what was written down, from the upper edge down. Where nobody
+ * wrote where the first one lay, the row of passes is taken to lie evenly about the panel's middle.
  */
 final class SprayedCoats {
   private static final String SPACING = "pass-spacing";
   private static final String FAN = "fan-width";
+  private static final String FIRST = "first-pass";
 
   private final PanelOutline panel;
   private final PanelEntry entry;
@@ -42,14 +43,20 @@ final class SprayedCoats {
             .toList();
     List<Double> offsets = offsets(number, passes);
     double reach = offsets.get(offsets.size() - 1);
+    double highest =
+        entry
+            .at(Cell.coat(FIRST, number))
+            .filter(r -> passes.get(0) == 1)
+            .map(r -> panel.height() - r.value())
+            .orElse((panel.height() + reach) / 2);
     List<SprayedCoat.Pass> laid = new ArrayList<>();
     for (int i = 0; i < passes.size(); i++) {
-      laid.add(pass(number, passes.get(i), (panel.height() - reach) / 2 + offsets.get(i)));
+      laid.add(pass(number, passes.get(i), highest - offsets.get(i)));
     }
     return new SprayedCoat(number, fan(number), laid);
   }
 
-  /** How far each pass lies above the first. */
+  /** How far each pass lies below the first. */
   private List<Double> offsets(int coat, List<Integer> passes) {
     double usual =
         passes.stream()

@@ -18,17 +18,18 @@ import lapline.trade.stroke.StrokeRecord.Way;
  * The steps between passes as far as somebody wrote them down, and how the passes of a panel may
  * lie by that.
  *
- * <p>Steps are written from pass to pass, and nobody writes where the first one lay. It is taken to
- * be aimed at the upper edge but may lie anywhere within a step; before the first and after the
- * last written step the passes go on evenly.
+ * <p>Steps are written from pass to pass, and where the first one lay may be written as well. Where
+ * it is not it may lie anywhere about the upper edge; before the first and after the last written
+ * step the passes go on evenly.
  *
  * @param width of the panel along the strokes, metres, more than 0
  * @param height of the panel across them, metres, more than 0, at most 10
  * @param fanWidth metres, value and uncertainty more than 0
  * @param meantStep that the hand was to keep, metres, 0.001 or more
- * @param steps of each coat, by the number of the pass that they lead to, from 2, counted from the
- *     upper edge; metres, each 0.001 or more; empty for a coat of which nothing was written; 1 coat
- *     or more
+ * @param steps of each coat, by the number of the pass that they lead to, counted from the upper
+ *     edge; metres, each 0.001 or more; that to pass 1 leads from the edge, down where it is more
+ *     than 0, and no further off it than the panel is high; empty for a coat of which nothing was
+ *     written; 1 coat or more
  */
 public record WrittenPasses(
     double width,
@@ -47,6 +48,8 @@ public record WrittenPasses(
   private static final double LEAST_STEP = 0.001;
 
   private static final double MOST_SIZE = 10;
+
+  private static final int FIRST = 1;
 
   /** A hand makes no more passes than this. */
   private static final int MOST_PASSES = 200;
@@ -75,13 +78,13 @@ public record WrittenPasses(
   private static final double ANYWHERE = 1 / Math.sqrt(12);
 
   /**
-   * The first written pass lies half a step above the upper edge to a whole step below it, since
-   * some count from the pass that was aimed at the edge and some from the first one over the panel:
-   * its middle and how many steps that are.
+   * A first pass that nobody wrote down lies a fifth of a step above the upper edge to a whole step
+   * below it, since some count from the pass that was aimed at the edge and some from the first one
+   * over the panel: its middle and how many steps that are.
    */
-  private static final double AIMED = 0.25;
+  private static final double AIMED = 0.4;
 
-  private static final double WITHIN = 1.5;
+  private static final double WITHIN = 1.2;
 
   /**
    * Steps are counted from the upper edge, as the sheet asks; how often somebody counts from below
@@ -107,17 +110,32 @@ public record WrittenPasses(
     Valid.between("height", height, 0, MOST_SIZE);
     Valid.positive("coats", steps.size());
     steps = steps.stream().map(Map::copyOf).toList();
-    steps.forEach(WrittenPasses::check);
+    for (Map<Integer, Estimate> coat : steps) {
+      check(coat, height);
+    }
   }
 
-  private static void check(Map<Integer, Estimate> coat) {
+  private static void check(Map<Integer, Estimate> coat, double height) {
     coat.forEach(
         (pass, step) -> {
-          Valid.between("step", step.value(), LEAST_STEP, MOST_SIZE);
-          if (pass < 2 || pass > MOST_PASSES) {
-            throw new MeasureException("pass", pass, "2 to " + MOST_PASSES);
+          if (pass == FIRST) {
+            Valid.between("first pass", step.value(), -height, height);
+            Valid.positive("first pass uncertainty", step.standardUncertainty());
+          } else {
+            Valid.between("step", step.value(), LEAST_STEP, MOST_SIZE);
+          }
+          if (pass < FIRST || pass > MOST_PASSES) {
+            throw new MeasureException("pass", pass, FIRST + " to " + MOST_PASSES);
           }
         });
+  }
+
+  private static Optional<Estimate> first(Map<Integer, Estimate> coat) {
+    return Optional.ofNullable(coat.get(FIRST));
+  }
+
+  private static Stream<Estimate> between(Map<Integer, Estimate> coat) {
+    return coat.entrySet().stream().filter(s -> s.getKey() > FIRST).map(Map.Entry::getValue);
   }
 
   /**
@@ -140,7 +158,7 @@ public record WrittenPasses(
 
   /** Over all coats; their median, since one step that went wrong says nothing of the others. */
   private OptionalDouble usualWritten() {
-    return usual(steps.stream().flatMap(s -> s.values().stream()));
+    return usual(steps.stream().flatMap(WrittenPasses::between));
   }
 
   private static OptionalDouble usual(Stream<Estimate> steps) {
@@ -178,14 +196,14 @@ public record WrittenPasses(
 
   private boolean isUneven(double usual) {
     return steps.stream()
-        .flatMap(s -> s.values().stream())
+        .flatMap(WrittenPasses::between)
         .anyMatch(step -> Math.abs(step.value() - usual) > UNEVEN);
   }
 
   private PassPlan written(double usual, boolean downwards) {
     return plan(
         steps.stream()
-            .map(s -> s.size() < STEPS_A_COAT ? evenCoat(usual) : coat(s, downwards))
+            .map(s -> between(s).count() < STEPS_A_COAT ? evenCoat(usual, s) : coat(s, downwards))
             .toList());
   }
 
@@ -204,28 +222,40 @@ public record WrittenPasses(
   }
 
   private PassPlan even(double step) {
-    return plan(steps.stream().map(s -> evenCoat(step)).toList());
+    return plan(steps.stream().map(s -> evenCoat(step, s)).toList());
   }
 
   private PassPlan plan(List<Coat> coats) {
     return new PassPlan(width, height, coats, fanWidth, BETA);
   }
 
-  private Coat evenCoat(double step) {
-    return Coat.even(height, step, fanWidth.value(), height, Coat.STEADY, MEANT, ANYWHERE * step);
+  private Coat evenCoat(double step, Map<Integer, Estimate> written) {
+    Estimate first = first(written).orElse(Estimate.of(0, ANYWHERE * step));
+    return Coat.even(
+        height - first.value(),
+        step,
+        fanWidth.value(),
+        height,
+        Coat.STEADY,
+        MEANT,
+        first.standardUncertainty());
   }
 
   /** Counted from the first pass; evenly beyond both edges as far as a fan still reaches in. */
   private Coat coat(Map<Integer, Estimate> written, boolean downwards) {
-    double usual = usual(written.values().stream()).orElseThrow();
+    double usual = usual(between(written)).orElseThrow();
     int last = written.keySet().stream().mapToInt(p -> p).max().orElseThrow();
+    Estimate first = first(written).orElse(Estimate.of(AIMED * usual, WITHIN * ANYWHERE * usual));
     double reach = fanWidth.value() / 2 + usual;
-    int before = (int) Math.floor(reach / usual);
-    double way = (AIMED - before) * usual;
+    int before = Math.max(0, (int) Math.floor((reach + first.value()) / usual));
+    double way = first.value() - before * usual;
     List<Double> lines = new ArrayList<>(List.of(way));
     List<Double> each = new ArrayList<>();
-    for (int pass = 2 - before; pass <= last || way + usual <= height + reach; pass++) {
-      Estimate step = written.getOrDefault(pass, Estimate.of(usual, Coat.STEADY));
+    for (int pass = FIRST + 1 - before; pass <= last || way + usual <= height + reach; pass++) {
+      Estimate step =
+          pass > FIRST && written.containsKey(pass)
+              ? written.get(pass)
+              : Estimate.of(usual, Coat.STEADY);
       way += step.value();
       lines.add(way);
       each.add(Math.max(step.standardUncertainty(), LEAST_EACH));
@@ -235,6 +265,6 @@ public record WrittenPasses(
       Collections.reverse(lines);
       Collections.reverse(each);
     }
-    return new Coat(lines, each, WRITTEN, WITHIN * ANYWHERE * usual);
+    return new Coat(lines, each, WRITTEN, first.standardUncertainty());
   }
 }

@@ -53,6 +53,21 @@ class EntryFormTest {
         .doesNotContain("flash.c1", "spacing.c1.p1", "spacing.c2.p1");
   }
 
+  /** A phone's keys for numbers have no minus, and no colon for a time of day. */
+  @Test
+  void what_may_be_less_than_nothing_is_typed_on_keys_that_have_a_minus() {
+    assertThat(course("clear/two-coats").fields())
+        .filteredOn(EntryForm.Field::signed)
+        .extracting(EntryForm.Field::key)
+        .containsExactlyInAnyOrder(
+            "air-temperature",
+            "panel-temperature",
+            "coat-start.c1",
+            "coat-start.c2",
+            "first-pass.c1",
+            "first-pass.c2");
+  }
+
   @Test
   void a_coat_that_need_not_be_sprayed_is_not_needed_and_columns_say_what_is() {
     EntryForm card = course("coverage/spray-out-card");

@@ -17,6 +17,7 @@ class BadInputTest {
   private static final Estimate FAN = Estimate.of(0.23, 0.01);
   private static final Estimate NO_FAN = Estimate.of(0, 0.01);
   private static final Estimate SURE = Estimate.of(0.23, 0);
+  private static final Estimate FAR = Estimate.of(0.41, 0.005);
   private static final Estimate SHAPE = Estimate.of(2, 0.2);
   private static final Coat COAT = Coat.even(0, 0.07, 0.23, 0.4, 0.006, 0.05, 0.02);
   private static final PassPlan PLAN = new PassPlan(0.6, 0.4, List.of(COAT), FAN, SHAPE);
@@ -85,7 +86,8 @@ class BadInputTest {
         .and("WrittenPasses.new", "no fan", () -> passes(NO_FAN, NOTHING))
         .and("WrittenPasses.new", "a sure fan", () -> passes(SURE, NOTHING))
         .and("WrittenPasses.new", "no coat", () -> passes(FAN, List.of()))
-        .and("WrittenPasses.new", "to the first", () -> passes(FAN, List.of(Map.of(1, FAN))))
+        .and("WrittenPasses.new", "to none", () -> passes(FAN, List.of(Map.of(0, FAN))))
+        .and("WrittenPasses.new", "far off", () -> passes(FAN, List.of(Map.of(1, FAR))))
         .and("WrittenPasses.new", "no step", () -> passes(FAN, List.of(Map.of(2, NO_FAN))))
         .and(
             "WrittenPasses.record",

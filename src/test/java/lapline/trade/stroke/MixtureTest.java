@@ -41,8 +41,7 @@ class MixtureTest {
   /** One of a fiftieth may be missed: the deviation is that of a Bernoulli trial. */
   @Test
   void and_not_to_one_that_has_less() {
-    assertThat(of(1, 0.02).standardUncertainty())
-        .isCloseTo(Math.sqrt(0.02 * 0.98), within(1e-4));
+    assertThat(of(1, 0.02).standardUncertainty()).isCloseTo(Math.sqrt(0.02 * 0.98), within(1e-4));
   }
 
   @Test

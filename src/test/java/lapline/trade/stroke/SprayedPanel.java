@@ -45,6 +45,10 @@ final class SprayedPanel {
   double texture = 1e-6;
   int coats = 2;
   boolean written = true;
+
+  /** Whether the learner writes down where the first pass lay, read to 5 mm. */
+  boolean firstWritten;
+
   double fanWritten = FAN;
   double grossStrays;
   double misplaced;
@@ -120,6 +124,10 @@ final class SprayedPanel {
     for (PassPlan.Coat coat : plan.coats()) {
       List<Double> lines = coat.centrelines().stream().filter(y -> y > 0 && y < HEIGHT).toList();
       Map<Integer, Estimate> written = new TreeMap<>();
+      if (firstWritten) {
+        double below = HEIGHT - lines.get(lines.size() - 1);
+        written.put(1, Estimate.of(below, 0.005));
+      }
       for (int i = lines.size() - 1; steps && i > 0; i--) {
         double step = lines.get(i) - lines.get(i - 1);
         written.put(lines.size() - i + 1, Estimate.of(step, 0.003));

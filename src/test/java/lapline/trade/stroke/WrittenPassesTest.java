@@ -31,14 +31,14 @@ class WrittenPassesTest {
     return Map.of(2, Estimate.of(second, 0.003), 3, Estimate.of(third, 0.003));
   }
 
-  /** The first a quarter of the usual step, 60 mm, below the edge, or anywhere near it. */
+  /** The first 0.4 of the usual step, 60 mm, below the edge, or anywhere near there. */
   @Test
   void written_steps_go_down_from_the_upper_edge_and_on_evenly_beyond_both_edges() {
     List<PassPlan> plans = plans(List.of(steps(0.065, 0.055)), 0.5);
     assertThat(plans).hasSize(1);
     List<Double> lines = plans.get(0).coats().get(0).centrelines();
     assertThat(lines).isSorted();
-    for (double there : new double[] {0.385, 0.32, 0.265, 0.205, 0.445, 0.505, -0.095}) {
+    for (double there : new double[] {0.376, 0.311, 0.256, 0.196, 0.436, 0.496, -0.104}) {
       assertThat(lines).anySatisfy(y -> assertThat(y).isCloseTo(there, within(1e-9)));
     }
     assertThat(lines.get(0)).isBetween(-0.16 - 0.06, -0.1);
@@ -46,13 +46,50 @@ class WrittenPassesTest {
   }
 
   @Test
+  void where_the_first_pass_was_written_down_the_steps_go_on_from_there() {
+    Map<Integer, Estimate> coat =
+        Map.of(
+            1, Estimate.of(0.03, 0.005),
+            2, Estimate.of(0.065, 0.003),
+            3, Estimate.of(0.055, 0.003));
+    PassPlan.Coat lies = plans(List.of(coat), 0.5).get(0).coats().get(0);
+    for (double there : new double[] {0.43, 0.37, 0.305, 0.25, 0.19}) {
+      assertThat(lies.centrelines()).anySatisfy(y -> assertThat(y).isCloseTo(there, within(1e-9)));
+    }
+    assertThat(lies.shift()).isEqualTo(0.005);
+    assertThat(lies.centrelines().get(lies.centrelines().size() - 1)).isGreaterThan(0.4 + 0.1);
+  }
+
+  /** Above the edge by 20 mm; and the one that was meant as well as the others begin there. */
+  @Test
+  void and_even_ones_too_where_no_step_was_written() {
+    Map<Integer, Estimate> coat = Map.of(1, Estimate.of(-0.02, 0.005));
+    WrittenPasses passes = passes(List.of(coat));
+    assertThat(passes.anyWritten()).isFalse();
+    for (PassPlan plan : plans(List.of(coat), 0.6)) {
+      PassPlan.Coat lies = plan.coats().get(0);
+      assertThat(lies.shift()).isEqualTo(0.005);
+      assertThat(lies.centrelines()).anySatisfy(y -> assertThat(y).isCloseTo(0.42, within(1e-9)));
+    }
+  }
+
+  @Test
+  void a_first_pass_off_the_panel_by_more_than_its_height_is_refused() {
+    assertThatThrownBy(() -> passes(List.of(Map.of(1, Estimate.of(0.5, 0.005)))))
+        .isInstanceOf(MeasureException.class)
+        .hasMessageContaining("first pass");
+    assertThatThrownBy(() -> passes(List.of(Map.of(1, Estimate.of(0.1, 0)))))
+        .hasMessageContaining("first pass uncertainty");
+  }
+
+  @Test
   void uneven_steps_may_have_been_made_upwards_too() {
     List<PassPlan> plans = plans(List.of(steps(0.09, 0.05)), 0);
     assertThat(plans).hasSize(2);
     assertThat(plans.get(0).coats().get(0).centrelines())
-        .anySatisfy(y -> assertThat(y).isCloseTo(0.4 - 0.0175 - 0.09, within(1e-9)));
+        .anySatisfy(y -> assertThat(y).isCloseTo(0.4 - 0.028 - 0.09, within(1e-9)));
     assertThat(plans.get(1).coats().get(0).centrelines())
-        .anySatisfy(y -> assertThat(y).isCloseTo(0.0175 + 0.09, within(1e-9)));
+        .anySatisfy(y -> assertThat(y).isCloseTo(0.028 + 0.09, within(1e-9)));
   }
 
   @Test
@@ -93,7 +130,7 @@ class WrittenPassesTest {
     List<Double> lines = plan.coats().get(0).centrelines();
 
     assertThat(lines.get(over[0])).isBetween(0.0, 0.06);
-    assertThat(lines.get(over[1])).isCloseTo(0.4 - 0.06 / 4, within(1e-9));
+    assertThat(lines.get(over[1])).isCloseTo(0.4 - 0.4 * 0.06, within(1e-9));
     assertThat(plan.stepOverPanel())
         .isCloseTo((lines.get(over[1]) - lines.get(over[0])) / (over[1] - over[0]), within(1e-9))
         .isGreaterThan(plan.meanStep());
@@ -150,7 +187,7 @@ class WrittenPassesTest {
     assertThatThrownBy(() -> passes(List.of(Map.of(2, Estimate.of(0, 0.003)))))
         .isInstanceOf(MeasureException.class)
         .hasMessageContaining("step");
-    assertThatThrownBy(() -> passes(List.of(Map.of(1, Estimate.of(0.06, 0.003)))))
+    assertThatThrownBy(() -> passes(List.of(Map.of(0, Estimate.of(0.06, 0.003)))))
         .isInstanceOf(MeasureException.class)
         .hasMessageContaining("pass");
     assertThatThrownBy(() -> passes(List.of()))
