@@ -53,7 +53,7 @@ public final class PanelReader {
         .forEach(
             key -> reader.problems.add(new FieldProblem(key, "entry.no-such-place", List.of(key))));
     PanelEntry entry = PanelEntry.of(reader.readings);
-    reader.problems.addAll(new ReadingsTogether(entry, units).problems());
+    reader.problems.addAll(new ReadingsTogether(task.panel(), entry, units).problems());
     return new PanelReading(entry, reader.problems, reader.questions);
   }
 

@@ -16,6 +16,7 @@ final class ReadingsTogether {
   private static final String FAN = "fan-width";
 
   private static final String SPACING = "pass-spacing";
+  private static final String FIRST_PASS = "first-pass";
   private static final String BEFORE = "film-before";
   private static final String AFTER = "film-after";
   private static final String START = "coat-start";
@@ -25,17 +26,20 @@ final class ReadingsTogether {
   /** Differences within what two gauge readings may differ by chance are let pass. */
   private static final double COVERAGE = 3;
 
+  private final PanelOutline panel;
   private final PanelEntry entry;
   private final UnitSystem units;
   private final List<FieldProblem> problems = new ArrayList<>();
 
-  ReadingsTogether(PanelEntry entry, UnitSystem units) {
+  ReadingsTogether(PanelOutline panel, PanelEntry entry, UnitSystem units) {
+    this.panel = panel;
     this.entry = entry;
     this.units = units;
   }
 
   List<FieldProblem> problems() {
     spacingWiderThanFan();
+    firstPassBelowPanel();
     filmLost();
     coatsBackwards();
     waitsTooLong();
@@ -51,6 +55,19 @@ final class ReadingsTogether {
                 entry.of(SPACING).stream()
                     .filter(s -> clearlyMore(s, fan))
                     .forEach(s -> tell(s, "entry.together.spacing", Dimension.LENGTH, s, fan)));
+  }
+
+  private void firstPassBelowPanel() {
+    entry.of(FIRST_PASS).stream()
+        .filter(first -> first.value() > panel.height())
+        .forEach(
+            first ->
+                tell(
+                    first.cell(),
+                    "entry.together.first-pass",
+                    Dimension.LENGTH,
+                    first.value(),
+                    panel.height()));
   }
 
   private void filmLost() {

@@ -279,6 +279,17 @@ class PracticeTaskContentTest {
     }
   }
 
+  @Test
+  void a_first_pass_below_the_panel_is_told() {
+    PracticeTask clear = COURSE.find("clear/two-coats").orElseThrow();
+    PanelReading read =
+        PanelReader.read(
+            clear, COURSE.measurands(), Map.of("first-pass.c1", "450 mm"), UnitSystem.METRIC);
+    assertThat(read.problems())
+        .extracting(FieldProblem::key)
+        .containsExactly("entry.together.first-pass");
+  }
+
   private static PassPlan plan(PracticeTask task, double overlap) {
     List<Map<Integer, Estimate>> nothingWritten = Collections.nCopies(task.coats(), Map.of());
     return new WrittenPasses(

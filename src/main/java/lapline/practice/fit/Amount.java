@@ -108,10 +108,11 @@ final class Amount {
   /**
    * How far the mix alone explains the film, from the ratio of two densities: the film that it
    * predicts from the middle of the range, against that of an unknown hand, which may be off by a
-   * third either way. 0 where the mix is not known or goes the other way.
+   * third either way. 0 where the mix is not known or goes the other way, or where no mix leaves
+   * what was read.
    */
   private double mixSupport(double by) {
-    if (solids.isEmpty() || (solids.get().value() - 1) * by <= 0) {
+    if (solids.isEmpty() || (solids.get().value() - 1) * by <= 0 || mean.value() <= 0) {
       return 0;
     }
     double aim = middle();
@@ -119,11 +120,11 @@ final class Amount {
     double fromHand = Math.log(mean.value() / aim);
     double sure = Math.hypot(HAND, solids.get().standardUncertainty());
     double unsure = 0.33;
-    double mix = Math.exp(-fromMix * fromMix / (2 * sure * sure)) / sure;
-    double hand = Math.exp(-fromHand * fromHand / (2 * unsure * unsure)) / unsure;
+    double mix = -fromMix * fromMix / (2 * sure * sure) - Math.log(sure);
+    double hand = -fromHand * fromHand / (2 * unsure * unsure) - Math.log(unsure);
     // a mix no further off than it can be measured is no cause
     double real = Math.min(1, Math.abs(solids.get().value() - 1) / (2 * sure));
-    return real * mix / (mix + hand);
+    return real / (1 + Math.exp(hand - mix));
   }
 
   private double middle() {

@@ -39,4 +39,13 @@ class WrittenStrokesTest {
         PanelEntry.of(List.of(Panels.reading(Cell.coat("first-pass", 2), 0.02, 0.005)));
     assertThat(coat(1, entry)).isEmpty();
   }
+
+  @Test
+  void a_first_pass_off_the_panel_is_none() {
+    for (double off : new double[] {PANEL.height() + 0.01, -PANEL.height() - 0.01}) {
+      PanelEntry entry =
+          PanelEntry.of(List.of(Panels.reading(Cell.coat("first-pass", 1), off, 0.005)));
+      assertThat(coat(1, entry)).isEmpty();
+    }
+  }
 }

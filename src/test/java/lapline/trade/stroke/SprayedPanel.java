@@ -57,6 +57,10 @@ final class SprayedPanel {
   /** Height of the middle and amount of each pass that was sprayed. */
   final List<double[]> passes = new ArrayList<>();
 
+  /** Of each coat the lines that were sprayed, and how far off the first one is read, metres. */
+  private final List<List<Double>> sprayed = new ArrayList<>();
+
+  private final List<Double> firstOff = new ArrayList<>();
   private double realStep;
   private double wrongStep;
   private final List<PassPlan.Coat> plan = new ArrayList<>();
@@ -68,6 +72,8 @@ final class SprayedPanel {
 
   PassPlan spray(Random chance) {
     passes.clear();
+    sprayed.clear();
+    firstOff.clear();
     realStep = 0;
     wrongStep = 0;
     plan.clear();
@@ -90,6 +96,8 @@ final class SprayedPanel {
         y = next;
       }
       PassPlan.Coat read = coatPlan(lines, step, chance);
+      sprayed.add(lines);
+      firstOff.add(firstWritten ? FIRST_READ * chance.nextGaussian() : 0);
       plan.add(read);
       int[] over = written ? read.over(HEIGHT) : asWritten(lines).over(HEIGHT);
       realStep += (lines.get(over[1]) - lines.get(over[0])) / (over[1] - over[0]) / coats;
@@ -125,8 +133,10 @@ final class SprayedPanel {
       List<Double> lines = coat.centrelines().stream().filter(y -> y > 0 && y < HEIGHT).toList();
       Map<Integer, Estimate> written = new TreeMap<>();
       if (firstWritten) {
-        double below = HEIGHT - lines.get(lines.size() - 1);
-        written.put(1, Estimate.of(below, 0.005));
+        int coats = all.size();
+        int first = coat.centrelines().indexOf(lines.get(lines.size() - 1));
+        double below = HEIGHT - sprayed.get(coats).get(first) + firstOff.get(coats);
+        written.put(1, Estimate.of(below, FIRST_READ));
       }
       for (int i = lines.size() - 1; steps && i > 0; i--) {
         double step = lines.get(i) - lines.get(i - 1);

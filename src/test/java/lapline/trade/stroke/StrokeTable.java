@@ -19,9 +19,9 @@ import java.util.stream.IntStream;
  *
  * <p>Panels are sprayed with equations of their own (SprayedPanel), a gauge of 1.5 µm, a texture of
  * 1 µm, steps that stray by 6 mm and passes uneven by 3 %. A learner writes down the steps over the
- * panel or nothing, and never where the first pass lay. Places are those of the reading plan for
- * the coats and the overlap that were meant, as on a task's sheet: two of 70 % where nothing else
- * is said.
+ * panel and where the first pass lay, the steps alone, or nothing. Places are those of the reading
+ * plan for the coats and the overlap that were meant, as on a task's sheet: two of 70 % where
+ * nothing else is said.
  */
 public final class StrokeTable {
   private static final Set<Fault> ANY_STEP = EnumSet.of(Fault.STEPS_UNEVEN, Fault.ONE_STEP);
@@ -39,6 +39,19 @@ public final class StrokeTable {
 
   private List<Spot> sheet(SprayedPanel panel) {
     return sheets.computeIfAbsent(panel.asMeant(), p -> ReadingPlan.of(p, places, UNSURE));
+  }
+
+  /** What a learner writes down about the passes. */
+  private enum Written {
+    ALL("steps and first pass"),
+    STEPS("steps"),
+    NOTHING("nothing");
+
+    private final String name;
+
+    Written(String name) {
+      this.name = name;
+    }
   }
 
   /** What was done, and what may be named first for it; nothing for an even hand. */
@@ -108,24 +121,25 @@ public final class StrokeTable {
   }
 
   private StrokeReading read(
-      Scenario one, Consumer<SprayedPanel> trouble, boolean steps, int seed) {
+      Scenario one, Consumer<SprayedPanel> trouble, Written written, int seed) {
     Random chance = new Random(seed);
     SprayedPanel panel = new SprayedPanel();
     one.hand.accept(panel);
     trouble.accept(panel);
+    panel.firstWritten = written == Written.ALL;
     PassPlan plan = panel.spray(chance);
     List<Spot> sheet = sheet(panel);
     List<FilmAt> readings = panel.read(sheet, chance);
     // with fewer nothing is read, and nobody is told anything
     List<FilmAt> enough =
         readings.size() < StrokeReading.LEAST_PLACES ? panel.read(sheet, chance) : readings;
-    return StrokeReading.of(panel.writtenDown(plan, steps), enough);
+    return StrokeReading.of(panel.writtenDown(plan, written != Written.NOTHING), enough);
   }
 
-  private Map<String, Long> firsts(Scenario one, Consumer<SprayedPanel> trouble, boolean steps) {
+  private Map<String, Long> firsts(Scenario one, Consumer<SprayedPanel> trouble, Written written) {
     return IntStream.range(0, panels)
         .parallel()
-        .mapToObj(seed -> first(read(one, trouble, steps, seed)))
+        .mapToObj(seed -> first(read(one, trouble, written, seed)))
         .collect(Collectors.groupingBy(f -> f, TreeMap::new, Collectors.counting()));
   }
 
@@ -143,8 +157,8 @@ public final class StrokeTable {
     return String.format(Locale.ROOT, "%.0f", 100 * count / of);
   }
 
-  private void row(Scenario one, boolean steps) {
-    Map<String, Long> firsts = firsts(one, p -> {}, steps);
+  private void row(Scenario one, Written written) {
+    Map<String, Long> firsts = firsts(one, p -> {}, written);
     List<String> others = new ArrayList<>();
     firsts.forEach(
         (name, count) -> {
@@ -159,10 +173,7 @@ public final class StrokeTable {
         });
     System.out.printf(
         "| %s | %s | %s | %s |%n",
-        one.name,
-        steps ? "written" : "unknown",
-        percent(right(one, firsts), panels),
-        String.join(", ", others));
+        one.name, written.name, percent(right(one, firsts), panels), String.join(", ", others));
   }
 
   private void trouble(String name, Consumer<SprayedPanel> trouble) {
@@ -170,12 +181,12 @@ public final class StrokeTable {
     double none = 0;
     List<Scenario> with = scenarios().stream().filter(s -> !s.right.isEmpty()).toList();
     for (Scenario one : with) {
-      Map<String, Long> firsts = firsts(one, trouble, true);
+      Map<String, Long> firsts = firsts(one, trouble, Written.STEPS);
       right += right(one, firsts);
       none += firsts.getOrDefault("none", 0L);
     }
     int all = with.size() * panels;
-    Map<String, Long> even = firsts(scenarios().get(0), trouble, true);
+    Map<String, Long> even = firsts(scenarios().get(0), trouble, Written.STEPS);
     System.out.printf(
         "| %s | %s | %s | %s | %s |%n",
         name,
@@ -189,11 +200,12 @@ public final class StrokeTable {
     StrokeTable table =
         new StrokeTable(Integer.parseInt(arguments[0]), Integer.parseInt(arguments[1]));
     System.out.printf("%n%d panels a row, %d places, in 100:%n%n", table.panels, table.places);
-    System.out.println("| made | steps | named first | else |");
+    System.out.println("| made | written down | named first | else |");
     System.out.println("|---|---|---|---|");
     for (Scenario one : scenarios()) {
-      table.row(one, true);
-      table.row(one, false);
+      for (Written written : Written.values()) {
+        table.row(one, written);
+      }
     }
     System.out.println("\n| trouble, steps written | right | none | wrong | even hand: none |");
     System.out.println("|---|---|---|---|---|");
