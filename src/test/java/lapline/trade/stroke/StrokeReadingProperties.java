@@ -187,7 +187,7 @@ class StrokeReadingProperties {
     }
   }
 
-  /** Of 200 each: 199 and 193 with a heeled gun, 189 and 183 where it was not written down. */
+  /** With the steps a heeled gun is 199 of 200 then, and 94 of 100 without the first pass. */
   @ParameterizedTest(name = "steps written {0}")
   @ValueSource(booleans = {true, false})
   void a_first_pass_that_was_written_down_shows_a_heeled_gun_and_no_other_fault(boolean steps) {
@@ -325,6 +325,11 @@ class StrokeReadingProperties {
         .isGreaterThanOrEqualTo(share(0.9));
   }
 
+  /**
+   * By places that suit it badly. Where nobody writes down where the first pass lay, and it is
+   * looked for over more than a step, a weak arc is named or suspected on 32 of 80; it was 36 and
+   * more while it was looked for near the edge alone.
+   */
   @Test
   void what_is_likely_and_not_sure_is_suspected_and_rightly() {
     List<Told> told =
