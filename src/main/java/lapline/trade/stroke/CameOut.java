@@ -31,8 +31,17 @@ final class CameOut {
       int count = Math.max(LEAST_DRAWS, (int) (DRAWS * plan.weight()));
       overlaps.add(PanelDraws.overlap(plan.fits(), count), plan.weight());
     } else {
-      each(plan, f -> StrokeReading.overlap(f.settled()), overlaps);
+      each(plan, CameOut::overlap, overlaps);
     }
+  }
+
+  /**
+   * By a fan with a sharp rim, which has the likeliest value; as unsure as by a blurred one, since
+   * over what the passes may have strayed the film of a sharp rim is no straight line.
+   */
+  private static Estimate overlap(StrokeFit fit) {
+    double likeliest = StrokeReading.overlap(fit.sharp()).value();
+    return Estimate.of(likeliest, StrokeReading.overlap(fit.settled()).standardUncertainty());
   }
 
   private static void each(Weighed plan, Function<StrokeFit, Estimate> of, Mixture to) {

@@ -87,8 +87,8 @@ public final class FittedFilm {
 
   /** Mean film over the panel, with what chance did to it in so far as it was read; metres. */
   public Estimate mean() {
-    StrokeFit settled = fit.settled();
-    StrokeModel.At at = read ? settled.model().at(settled.parameters()) : model.at(parameters);
+    StrokeFit by = read ? fit.sharp() : fit;
+    StrokeModel.At at = read ? by.model().at(by.parameters()) : model.at(parameters);
     List<Spot> spots = PanelSpots.area(model.plan());
     double[] slopes = new double[parameters.length];
     double[] chance = new double[2 * model.plan().passes()];
@@ -105,8 +105,8 @@ public final class FittedFilm {
     }
     double value = sum / spots.size();
     return read
-        ? settled.cameOut(value - HandScatter.ofSteps(chance, settled.chance()), slopes, chance)
-        : Estimate.of(value, fit.uncertaintyOf(slopes));
+        ? by.cameOut(value - HandScatter.ofSteps(chance, by.chance()), slopes, chance)
+        : Estimate.of(value, by.uncertaintyOf(slopes));
   }
 
   /** Highest less lowest of what this film has more than another, over the panel; metres. */

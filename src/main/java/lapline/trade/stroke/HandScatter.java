@@ -31,7 +31,7 @@ final class HandScatter {
     double[][] covariance = new double[n][n];
     for (int i = 0; i < n; i++) {
       for (int j = 0; j <= i; j++) {
-        covariance[i][j] = dot(shared[i], shared[j]);
+        covariance[i][j] = StrokeFit.dot(shared[i], shared[j]);
       }
       double u = readings.get(i).uncertainty();
       covariance[i][i] += u * u;
@@ -136,7 +136,7 @@ final class HandScatter {
   double[] withReadings(double[] byChance) {
     double[] c = new double[shared.length];
     for (int i = 0; i < c.length; i++) {
-      c[i] = dot(shared[i], byChance);
+      c[i] = StrokeFit.dot(shared[i], byChance);
     }
     return whitened(c);
   }
@@ -162,14 +162,6 @@ final class HandScatter {
       }
       first += count;
     }
-  }
-
-  private static double dot(double[] a, double[] b) {
-    double sum = 0;
-    for (int i = 0; i < a.length; i++) {
-      sum += a[i] * b[i];
-    }
-    return sum;
   }
 
   /** ln of the determinant of the covariance. */

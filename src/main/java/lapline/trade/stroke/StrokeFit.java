@@ -37,6 +37,7 @@ final class StrokeFit {
 
   private final double[] ofChance;
   private StrokeFit settled;
+  private StrokeFit sharp;
 
   private StrokeFit(
       StrokeModel model, List<FilmAt> readings, HandScatter scatter, double[] start, double level) {
@@ -244,12 +245,32 @@ final class StrokeFit {
    */
   StrokeFit settled() {
     if (settled == null) {
-      settled = this;
-      for (int i = 0; i < SETTLING; i++) {
-        settled = settled.aboutItsPasses(model);
-      }
+      settled = settledBy(model);
     }
     return settled;
+  }
+
+  /**
+   * The same by a fan with a rim that is next to sharp, as it is once the passes are known to a few
+   * millimetres. A blurred one takes what a sharp one does between the passes for another fan or
+   * other passes: with 108 readings of one coat at half overlap it has the overlap 0.012 too low.
+   */
+  StrokeFit sharp() {
+    if (sharp == null) {
+      sharp = settled().settledBy(model.sharp());
+    }
+    return sharp;
+  }
+
+  /**
+   * @param written with each pass as it was written down
+   */
+  private StrokeFit settledBy(StrokeModel written) {
+    StrokeFit next = this;
+    for (int i = 0; i < SETTLING; i++) {
+      next = next.aboutItsPasses(written);
+    }
+    return next;
   }
 
   private StrokeFit aboutItsPasses(StrokeModel written) {
@@ -309,16 +330,8 @@ final class StrokeFit {
         - priors.logVolume();
   }
 
-  /** Two sums side by side: one alone waits for each addition to end. */
   static double dot(double[] a, double[] b) {
-    double even = 0;
-    double odd = 0;
-    int i = 0;
-    for (; i < a.length - 1; i += 2) {
-      even += a[i] * b[i];
-      odd += a[i + 1] * b[i + 1];
-    }
-    return i < a.length ? even + odd + a[i] * b[i] : even + odd;
+    return Triangle.dot(a, b, a.length);
   }
 
   static double square(double[] a) {

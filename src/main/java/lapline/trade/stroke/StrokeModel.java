@@ -40,6 +40,7 @@ final class StrokeModel {
   private final List<Departure> departures;
   private final double[][] passes;
   private final double step;
+  private final double blur;
   private final int[] shares;
   private final int[] strips;
   private final int[] edges;
@@ -47,13 +48,14 @@ final class StrokeModel {
   private final int tilt;
 
   StrokeModel(PassPlan plan, List<Departure> departures) {
-    this(plan, plan.centrelines(), departures);
+    this(plan, plan.centrelines(), departures, FanShape.BLUR);
   }
 
-  private StrokeModel(PassPlan plan, double[][] passes, List<Departure> departures) {
+  private StrokeModel(PassPlan plan, double[][] passes, List<Departure> departures, double blur) {
     this.plan = plan;
     this.departures = List.copyOf(departures);
     this.passes = passes;
+    this.blur = blur;
     this.step = plan.meanStep();
     this.arc = last(Departure.Arc.class);
     this.tilt = last(Departure.Tilt.class);
@@ -80,7 +82,12 @@ final class StrokeModel {
         coat[k] += by[n++];
       }
     }
-    return new StrokeModel(plan, moved, departures);
+    return new StrokeModel(plan, moved, departures, blur);
+  }
+
+  /** The same passes by a fan with a rim that is next to sharp. */
+  StrokeModel sharp() {
+    return new StrokeModel(plan, passes, departures, FanShape.SHARP);
   }
 
   private int[] all(Class<? extends Departure> kind) {
@@ -175,7 +182,7 @@ final class StrokeModel {
       this.stretch = Math.exp(p[STEP]);
       this.front = Math.exp(p[LEVEL]) * step * stretch / (fan * passes.length);
       this.bow = bow(value(arc));
-      this.shape = new FanShape(plan.beta().value() * Math.exp(p[SHAPE]), value(tilt));
+      this.shape = new FanShape(plan.beta().value() * Math.exp(p[SHAPE]), value(tilt), blur);
     }
 
     private double value(int departure) {

@@ -25,6 +25,9 @@ class StrokeModelTest {
   /** The model's fan has a blurred rim: 3 % of the film where passes overlap by half. */
   private static final double BLUR = 0.03 * 57e-6;
 
+  /** Next to sharp it is 1 % of the film. */
+  private static final double SHARP = 0.01 * 57e-6;
+
   private static final List<Departure> ALL =
       List.of(
           new Departure.Arc(),
@@ -51,6 +54,7 @@ class StrokeModelTest {
     CoatField field = field(plan, each, Stroke.steady());
     for (double y = 0.01; y < HEIGHT; y += 0.037) {
       assertThat(model.at(p).film(0.2, y)).isCloseTo(field.filmAt(0.2, y), within(BLUR));
+      assertThat(model.sharp().at(p).film(0.2, y)).isCloseTo(field.filmAt(0.2, y), within(SHARP));
     }
   }
 
@@ -91,31 +95,35 @@ class StrokeModelTest {
 
   @Test
   void slopes_are_those_of_small_differences() {
-    Random chance = new Random(4);
     for (double beta : new double[] {1.6, 2, 3}) {
-      StrokeModel model = new StrokeModel(plan(beta), ALL);
-      double[] p = new double[model.parameters()];
-      p[StrokeModel.LEVEL] = Math.log(57e-6);
-      for (int i = 1; i < p.length; i++) {
-        p[i] = 0.02 * chance.nextDouble();
-      }
-      p[model.first()] = 0.2;
-      for (int place = 0; place < 40; place++) {
-        double x = WIDTH * chance.nextDouble();
-        double y = HEIGHT * chance.nextDouble();
-        StrokeModel.At at = model.at(p);
-        double film = at.film(x, y);
-        for (int i = 0; i < p.length; i++) {
-          double[] up = p.clone();
-          double[] down = p.clone();
-          double h = 1e-6;
-          up[i] += h;
-          down[i] -= h;
-          double slope = (model.at(up).film(x, y) - model.at(down).film(x, y)) / (2 * h);
-          assertThat(at.slopes[i])
-              .as("parameter %d at beta %s, %s, %s", i, beta, x, y)
-              .isCloseTo(slope, within(film * 1e-3));
-        }
+      slopesAreThoseOfSmallDifferences(new StrokeModel(plan(beta), ALL));
+      slopesAreThoseOfSmallDifferences(new StrokeModel(plan(beta), ALL).sharp());
+    }
+  }
+
+  private static void slopesAreThoseOfSmallDifferences(StrokeModel model) {
+    Random chance = new Random(4);
+    double[] p = new double[model.parameters()];
+    p[StrokeModel.LEVEL] = Math.log(57e-6);
+    for (int i = 1; i < p.length; i++) {
+      p[i] = 0.02 * chance.nextDouble();
+    }
+    p[model.first()] = 0.2;
+    for (int place = 0; place < 40; place++) {
+      double x = WIDTH * chance.nextDouble();
+      double y = HEIGHT * chance.nextDouble();
+      StrokeModel.At at = model.at(p);
+      double film = at.film(x, y);
+      for (int i = 0; i < p.length; i++) {
+        double[] up = p.clone();
+        double[] down = p.clone();
+        double h = 1e-6;
+        up[i] += h;
+        down[i] -= h;
+        double slope = (model.at(up).film(x, y) - model.at(down).film(x, y)) / (2 * h);
+        assertThat(at.slopes[i])
+            .as("parameter %d at beta %s, %s, %s", i, model.plan().beta(), x, y)
+            .isCloseTo(slope, within(film * 1e-3));
       }
     }
   }
