@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Weighs every fault that may come in beside a fit. Linear departures are weighed without being
@@ -25,7 +26,7 @@ final class Rounds {
   /** Where a fan that leans as far as this cannot be seen, none is looked for. */
   private static final double MOST_LEAN = 0.8;
 
-  /** So far off even, in ln, a lean is sure or out of the question. */
+  /** So far off even, in ln, the leading fault is sure or out of the question. */
   private static final double SURE = 4;
 
   private static final int DRAWS = 300;
@@ -44,12 +45,13 @@ final class Rounds {
 
   /** All that may have happened beside what is in this fit. */
   Round beside(StrokeFit without) {
+    Map<Fault, List<Claim>> claims = claims(without);
     Map<Fault, Claim> best = new EnumMap<>(Fault.class);
-    claims(without).forEach((fault, claims) -> best.put(fault, averaged(fault, claims)));
+    claims.forEach((fault, forms) -> best.put(fault, averaged(fault, forms)));
     best.values().stream()
         .max(Comparator.comparingDouble(Claim::evidence))
-        .filter(c -> c.fault() == Fault.TILT)
-        .ifPresent(c -> best.put(Fault.TILT, weighed(c, without)));
+        .filter(c -> Math.abs(c.evidence() - Math.log(Fault.DEPARTURES)) <= SURE)
+        .ifPresent(c -> best.put(c.fault(), weighed(c, best(claims.get(c.fault())), without)));
     int count = fits.readings().size();
     int stray = -1;
     double most = Double.NEGATIVE_INFINITY;
@@ -70,9 +72,13 @@ final class Rounds {
 
   /** The best form, with the mean of the evidence over all forms, possible here or not. */
   private Claim averaged(Fault fault, List<Claim> claims) {
-    Claim best = claims.stream().max(Comparator.comparingDouble(Claim::evidence)).orElseThrow();
+    Claim best = best(claims);
     double sum = claims.stream().mapToDouble(c -> Math.exp(c.evidence() - best.evidence())).sum();
     return best.with(best.evidence() + Math.log(sum / forms.of(fault)));
+  }
+
+  private static Claim best(List<Claim> claims) {
+    return claims.stream().max(Comparator.comparingDouble(Claim::evidence)).orElseThrow();
   }
 
   private Map<Fault, List<Claim>> claims(StrokeFit without) {
@@ -127,19 +133,41 @@ final class Rounds {
   }
 
   /**
-   * A lean bends the film under the rim, which a blurred one hides: where it leads and is in doubt,
-   * it is weighed by draws from fans with a sharp one.
+   * The leading fault, where it is in doubt: with and without it over all ways in which the passes
+   * may lie, since passes that lie elsewhere may explain as much as the fault does, and the fault
+   * may need passes that lie elsewhere.
+   *
+   * @param averaged over all forms of the fault
+   * @param form the best one
    */
-  private Claim weighed(Claim lean, StrokeFit without) {
-    boolean sure = Math.abs(lean.evidence() - Math.log(Fault.DEPARTURES)) > SURE;
-    if (sure || fits.readings().size() > PanelDraws.MOST_READINGS) {
-      return lean;
-    }
-    StrokeFit with = fits.with(without, lean.departure());
-    double birge = with.settled().birge();
-    return lean.with(
-        PanelDraws.logEvidence(fits.modes(with), birge, DRAWS)
-            - PanelDraws.logEvidence(fits.modes(without), birge, DRAWS));
+  private Claim weighed(Claim averaged, Claim form, StrokeFit without) {
+    List<StrokeFit> with = fits.modes(fits.with(without, form.departure()));
+    List<StrokeFit> none = fits.modes(without);
+    double evidence =
+        form.fault() == Fault.TILT && fits.readings().size() <= PanelDraws.MOST_READINGS
+            ? drawn(with, none)
+            : sum(with, f -> told(f, form.departure())) - sum(none, f -> 0);
+    return averaged.with(averaged.evidence() + evidence - form.evidence());
+  }
+
+  /** A lean bends the film under the rim, which a blurred one hides: by fans with a sharp one. */
+  private static double drawn(List<StrokeFit> with, List<StrokeFit> none) {
+    double birge = with.get(0).settled().birge();
+    return PanelDraws.logEvidence(with, birge, DRAWS) - PanelDraws.logEvidence(none, birge, DRAWS);
+  }
+
+  /** What else is known of the departure that came in last. */
+  private double told(StrokeFit with, Departure last) {
+    double[] p = with.parameters();
+    return last instanceof Departure.Arc ? record.forArc(p[p.length - 1]) : 0;
+  }
+
+  /** ln of the evidence of all these together. */
+  private static double sum(List<StrokeFit> fits, ToDoubleFunction<StrokeFit> told) {
+    double[] logs =
+        fits.stream().mapToDouble(f -> f.logEvidence() + told.applyAsDouble(f)).toArray();
+    double most = Arrays.stream(logs).max().orElseThrow();
+    return most + Math.log(Arrays.stream(logs).map(l -> Math.exp(l - most)).sum());
   }
 
   /** Slopes of the film by each departure that is not in, at the places. */
