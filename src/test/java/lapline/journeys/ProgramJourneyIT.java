@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -68,6 +69,19 @@ class ProgramJourneyIT extends Journey {
     isProblem(send("POST", "/stroke-readings", token, "{}"), 400, "panel");
     String noCoat = narrow.replace("-1", "0.2") + "\"overlap\":{\"meant\":0.7},\"coats\":[null]}";
     isProblem(send("POST", "/stroke-readings", token, noCoat), 400, "coats");
+    isProblem(send("POST", "/stroke-readings", token, firstPassAt(0.9)), 422, "first pass");
+    assertThat(send("POST", "/stroke-readings", token, firstPassAt(-0.01)).statusCode())
+        .as("a first pass above the upper edge")
+        .isEqualTo(200);
+  }
+
+  /** The example with where the first pass of its first coat lay, metres below the upper edge. */
+  private String firstPassAt(double below) throws Exception {
+    JsonNode question =
+        description()
+            .at("/paths/~1stroke-readings/post/requestBody/content/application~1json/example");
+    ((ObjectNode) question.at("/coats/0")).put("first", below);
+    return question.toString();
   }
 
   /** Every number of the example answer within 2 % of what is answered. */

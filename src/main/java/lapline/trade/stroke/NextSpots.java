@@ -17,6 +17,9 @@ final class NextSpots {
   /** Apart by this share of the panel's diagonal. */
   private static final double APART = 1 / 6.0;
 
+  /** Mirrored places tell the same but for the last digits; of them the first one is chosen. */
+  private static final double ROUNDED = 1e-6;
+
   private NextSpots() {}
 
   private record Told(NextSpot next, double by) {}
@@ -34,7 +37,7 @@ final class NextSpots {
         PanelSpots.of(plan).stream()
             .map(s -> new NextSpot(s, first.film(s.x(), s.y()), second.film(s.x(), s.y())))
             .map(s -> new Told(s, apart(s.ifSo(), s.ifNot(), uncertainty)))
-            .sorted(Comparator.comparingDouble((Told t) -> -t.by))
+            .sorted(Comparator.comparingDouble((Told t) -> -Math.rint(t.by / ROUNDED)))
             .toList();
     return spread(told, APART * Math.hypot(plan.width(), plan.height()));
   }
