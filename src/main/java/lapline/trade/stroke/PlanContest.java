@@ -14,7 +14,7 @@ import java.util.stream.IntStream;
  */
 final class PlanContest {
   /** What other passes could show as well; the rest works along the strokes. */
-  private static final Set<Class<? extends Departure>> ACROSS =
+  static final Set<Class<? extends Departure>> ACROSS =
       Set.of(
           Departure.Across.class,
           Departure.Tilt.class,

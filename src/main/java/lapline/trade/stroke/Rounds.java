@@ -135,18 +135,23 @@ final class Rounds {
   /**
    * The leading fault, where it is in doubt: with and without it over all ways in which the passes
    * may lie, since passes that lie elsewhere may explain as much as the fault does, and the fault
-   * may need passes that lie elsewhere.
+   * may need passes that lie elsewhere. What works across the strokes is left as it is, but for a
+   * lean: chosen by simulation, of drifts across that nobody's steps told 67 of 100 were named so
+   * and 55 over all ways, and a steady hand had none either way.
    *
    * @param averaged over all forms of the fault
    * @param form the best one
    */
   private Claim weighed(Claim averaged, Claim form, StrokeFit without) {
+    boolean across = PlanContest.ACROSS.contains(form.departure().getClass());
+    boolean few = fits.readings().size() <= PanelDraws.MOST_READINGS;
+    if (across && !(form.fault() == Fault.TILT && few)) {
+      return averaged;
+    }
     List<StrokeFit> with = fits.modes(fits.with(without, form.departure()));
     List<StrokeFit> none = fits.modes(without);
     double evidence =
-        form.fault() == Fault.TILT && fits.readings().size() <= PanelDraws.MOST_READINGS
-            ? drawn(with, none)
-            : sum(with, f -> told(f, form.departure())) - sum(none, f -> 0);
+        across ? drawn(with, none) : sum(with, f -> told(f, form.departure())) - sum(none, f -> 0);
     return averaged.with(averaged.evidence() + evidence - form.evidence());
   }
 
