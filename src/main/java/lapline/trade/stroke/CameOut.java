@@ -36,12 +36,13 @@ final class CameOut {
   }
 
   /**
-   * By a fan with a sharp rim, which has the likeliest value; as unsure as by a blurred one, since
-   * over what the passes may have strayed the film of a sharp rim is no straight line.
+   * The median by a fan with a sharp rim; as unsure as by a blurred one, since over what the passes
+   * may have strayed the film of a sharp rim is no straight line.
    */
   private static Estimate overlap(StrokeFit fit) {
-    double likeliest = StrokeReading.overlap(fit.sharp()).value();
-    return Estimate.of(likeliest, StrokeReading.overlap(fit.settled()).standardUncertainty());
+    double median = new FittedOverlap(fit.sharp()).median();
+    double unsure = new FittedOverlap(fit.settled()).likeliest().standardUncertainty();
+    return Estimate.of(median, unsure);
   }
 
   private static void each(Weighed plan, Function<StrokeFit, Estimate> of, Mixture to) {

@@ -84,7 +84,7 @@ final class StepFaults {
     if (!record.stepsWritten() && evenStripes(fit) < least) {
       return 0;
     }
-    Estimate overlap = StrokeReading.overlap(fit);
+    Estimate overlap = new FittedOverlap(fit).likeliest();
     return NormalDistribution.of(overlap.value(), overlap.standardUncertainty())
         .cumulativeProbability(record.leastOverlap());
   }

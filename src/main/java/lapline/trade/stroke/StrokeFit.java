@@ -308,6 +308,25 @@ final class StrokeFit {
     return Estimate.of(value + dot(with, residual), Math.sqrt(variance));
   }
 
+  /**
+   * ln of the determinant of what is known of all parameters and chances, at others than here; up
+   * to a constant.
+   *
+   * @param times how many times they differ by the following
+   */
+  double logInformation(double times, double[] byParameter, double[] byChance) {
+    double[] p = new double[parameters.length];
+    double[] c = new double[chance.length];
+    Arrays.setAll(p, j -> parameters[j] + times * byParameter[j]);
+    Arrays.setAll(c, k -> chance[k] + times * byChance[k]);
+    model.bound(p);
+    StrokeModel moved = model.moved(HandScatter.moves(model.plan(), c));
+    HandScatter about = HandScatter.about(moved, p, readings);
+    StrokeFit there = new StrokeFit(moved, readings, about, p, priors.level(), c);
+    there.take(there.new Point(p));
+    return about.logDeterminant() + Triangle.of(there.normal(0)).logDeterminant();
+  }
+
   double uncertainty(int parameter) {
     double[] one = new double[parameters.length];
     one[parameter] = 1;

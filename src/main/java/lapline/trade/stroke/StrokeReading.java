@@ -171,23 +171,6 @@ public record StrokeReading(
                 contest.readingUncertainty()));
   }
 
-  static Estimate overlap(StrokeFit fit) {
-    double[] p = fit.parameters();
-    PassPlan plan = fit.model().plan();
-    double share =
-        plan.stepOverPanel()
-            / plan.fanWidth().value()
-            * Math.exp(p[StrokeModel.STEP] - p[StrokeModel.FAN]);
-    double[] factors = new double[p.length];
-    factors[StrokeModel.STEP] = -share;
-    factors[StrokeModel.FAN] = share;
-    double[] chance = HandScatter.stepByChance(plan);
-    for (int k = 0; k < chance.length; k++) {
-      chance[k] *= -share / plan.stepOverPanel();
-    }
-    return fit.cameOut(1 - share, factors, chance);
-  }
-
   static double fits(StrokeFit fit, int strays) {
     int n = fit.residual().length - strays;
     double free = Math.max(1, n - fit.model().departures().size() - 1);
