@@ -4,6 +4,7 @@ import lapline.trade.measure.Estimate;
 
 /** 1 − step / fan width of the passes over the panel, by one fit. */
 final class FittedOverlap {
+  /** How far the median lies off the likeliest value, as a share of how far the mean does. */
   private static final double OF_MEAN = 2.0 / 3;
 
   private final StrokeFit fit;
@@ -50,8 +51,8 @@ final class FittedOverlap {
     double falls =
         fit.logInformation(-1 / deviation, along, chance)
             - fit.logInformation(1 / deviation, along, chance);
-    double mean = deviation * falls / 4;
-    return likeliest.value() + OF_MEAN * mean;
+    double meanLiesOff = deviation * falls / 4;
+    return likeliest.value() + OF_MEAN * meanLiesOff;
   }
 
   /** Covariance of each parameter with the overlap. */

@@ -274,13 +274,16 @@ final class StrokeFit {
   }
 
   private StrokeFit aboutItsPasses(StrokeModel written) {
-    double[] likely = scatter.likely(residual);
-    StrokeModel moved = written.moved(HandScatter.moves(written.plan(), likely));
-    HandScatter about = HandScatter.about(moved, parameters, readings);
-    StrokeFit next =
-        new StrokeFit(moved, readings, about, parameters.clone(), priors.level(), likely);
+    StrokeFit next = about(written, parameters.clone(), scatter.likely(residual));
     next.run();
     return next;
+  }
+
+  /** With each pass where these steps put it; not yet run. */
+  private StrokeFit about(StrokeModel written, double[] start, double[] chances) {
+    StrokeModel moved = written.moved(HandScatter.moves(written.plan(), chances));
+    HandScatter about = HandScatter.about(moved, start, readings);
+    return new StrokeFit(moved, readings, about, start, priors.level(), chances);
   }
 
   /** The steps, in standard deviations, that the passes are moved by in this fit's model. */
@@ -320,11 +323,9 @@ final class StrokeFit {
     Arrays.setAll(p, j -> parameters[j] + times * byParameter[j]);
     Arrays.setAll(c, k -> chance[k] + times * byChance[k]);
     model.bound(p);
-    StrokeModel moved = model.moved(HandScatter.moves(model.plan(), c));
-    HandScatter about = HandScatter.about(moved, p, readings);
-    StrokeFit there = new StrokeFit(moved, readings, about, p, priors.level(), c);
+    StrokeFit there = about(model, p, c);
     there.take(there.new Point(p));
-    return about.logDeterminant() + Triangle.of(there.normal(0)).logDeterminant();
+    return there.scatter.logDeterminant() + Triangle.of(there.normal(0)).logDeterminant();
   }
 
   double uncertainty(int parameter) {
