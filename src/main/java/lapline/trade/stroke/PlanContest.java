@@ -34,10 +34,12 @@ final class PlanContest {
   private static final int CLOSEST = 2;
 
   private final StrokeRecord record;
+  private final List<FilmAt> readings;
   private final StrokeContest first;
   private final StrokeContest leader;
   private final int leading;
   private final List<Weighed> weighed = new ArrayList<>();
+  private double logWeight;
 
   /**
    * One plan with its share of the weight, 0 to 1.
@@ -51,8 +53,16 @@ final class PlanContest {
   }
 
   PlanContest(StrokeRecord record, List<FilmAt> readings) {
+    this(record, readings, List.of());
+  }
+
+  /**
+   * @param strays readings that are set aside from the start
+   */
+  private PlanContest(StrokeRecord record, List<FilmAt> readings, List<Integer> strays) {
     this.record = record;
-    this.first = new StrokeContest(record, record.plan(0), readings, List.of());
+    this.readings = readings;
+    this.first = new StrokeContest(record, record.plan(0), readings, strays);
     List<Integer> close = record.plans() == 1 ? List.of() : closest(readings);
     if (close.isEmpty() || leavesNothing(first)) {
       this.leader = first;
@@ -113,6 +123,7 @@ final class PlanContest {
     }
     double most = Arrays.stream(logs).max().orElseThrow();
     double whole = Arrays.stream(logs).map(l -> Math.exp(l - most)).sum();
+    logWeight = most + Math.log(whole);
     for (int i = 0; i < logs.length; i++) {
       int k = plans.get(i);
       StrokeContest own = k == 0 ? first : k == rival ? second : leader;
@@ -121,6 +132,23 @@ final class PlanContest {
       List<StrokeFit> fits = weight > HARDLY ? own.modes(plan) : List.of(own.searched(plan));
       weighed.add(new Weighed(plan, fits, weight));
     }
+  }
+
+  /** The same with one more reading set aside than the leader has set aside. */
+  PlanContest without(int reading) {
+    List<Integer> strays = new ArrayList<>(leader.strays());
+    strays.add(reading);
+    return new PlanContest(record, readings, strays);
+  }
+
+  /** ln of the weight of all that may have happened. */
+  double logWeight() {
+    return logWeight;
+  }
+
+  /** The same of what the first plan makes of it. */
+  double logWeightOfFirst() {
+    return log(first, 0);
   }
 
   /** With the faults along the plan that leads. */

@@ -66,6 +66,11 @@ final class Round {
     return stray;
   }
 
+  /** ln of the weight of that stray if it were as likely as 'nothing further'. */
+  double evenStray() {
+    return strayEvidence - LOG_STRAY;
+  }
+
   double strayWeight() {
     return Math.exp(strayEvidence - most) / whole;
   }

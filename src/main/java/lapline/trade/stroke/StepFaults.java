@@ -29,17 +29,21 @@ final class StepFaults {
 
   private final StrokeRecord record;
   private final PlanContest contest;
+  private final StrayRival stray;
   private final Estimate overlap;
   private final double least;
+  private final double wide;
 
   /**
    * @param overlap as it came out
    */
-  StepFaults(StrokeRecord record, PlanContest contest, Estimate overlap) {
+  StepFaults(StrokeRecord record, PlanContest contest, StrayRival stray, Estimate overlap) {
     this.record = record;
     this.contest = contest;
+    this.stray = stray;
     this.overlap = overlap;
     this.least = StrokeReading.MATERIAL * contest.leader().mean();
+    this.wide = tooWide(contest);
   }
 
   List<Found> found() {
@@ -49,30 +53,50 @@ final class StepFaults {
     return found;
   }
 
-  private Optional<Found> wide() {
-    double probability =
-        contest.weighed().stream().mapToDouble(w -> w.weight() * tooWide(w.fit())).sum();
+  /** Steps too wide that nobody wrote down and only one reading speaks for. */
+  Optional<Suspicion> suspicion() {
+    return areWide() && restOnOneReading()
+        ? Optional.of(
+            new Suspicion(
+                Fault.STEPS_WIDE, wide, true, contest.leader().fit(), contest.first().fit()))
+        : Optional.empty();
+  }
+
+  private boolean areWide() {
     StrokeFit fit = contest.leader().fit();
-    double stripes = evenStripes(fit);
-    boolean shown = record.stepsWritten() || (stripes >= least && fits(fit));
-    if (probability < 1 - StrokeContest.CHANCE || !shown) {
+    return wide >= 1 - StrokeContest.CHANCE
+        && (record.stepsWritten() || (evenStripes(fit) >= least && fits(fit)));
+  }
+
+  private boolean restOnOneReading() {
+    return !record.stepsWritten() && stray.takesSteps(wide, this::tooWide);
+  }
+
+  private Optional<Found> wide() {
+    if (!areWide() || restOnOneReading()) {
       return Optional.empty();
     }
+    StrokeFit fit = contest.leader().fit();
+    double stripes = evenStripes(fit);
     return Optional.of(
         new Found(
             Fault.STEPS_WIDE,
             Optional.empty(),
             overlap,
             Estimate.of(stripes, relativeLevel(fit) * stripes),
-            probability,
+            wide,
             withoutStripes(),
-            instead(probability),
-            next(probability)));
+            instead(),
+            next()));
   }
 
   /** Of film that no passes come near, steps that nobody wrote down are not blamed. */
   private boolean fits(StrokeFit fit) {
     return StrokeReading.fits(fit, contest.leader().strays().size()) >= LEAST_FIT;
+  }
+
+  private double tooWide(PlanContest of) {
+    return of.weighed().stream().mapToDouble(w -> w.weight() * tooWide(w.fit())).sum();
   }
 
   /**
@@ -109,7 +133,7 @@ final class StepFaults {
   }
 
   /** What it would have to be if the steps were as meant. */
-  private List<Rival> instead(double probability) {
+  private List<Rival> instead() {
     Map<Fault, Double> share = new EnumMap<>(Fault.class);
     contest
         .first()
@@ -118,14 +142,14 @@ final class StepFaults {
     return contest.leading() == 0
         ? List.of()
         : share.keySet().stream()
-            .map(f -> new Rival(f, (1 - probability) / share.size()))
+            .map(f -> new Rival(f, (1 - wide) / share.size()))
             .filter(r -> r.probability() >= StrokeReading.RIVAL)
             .sorted(Comparator.comparingDouble((Rival r) -> -r.probability()))
             .toList();
   }
 
-  private List<NextSpot> next(double probability) {
-    return instead(probability).isEmpty()
+  private List<NextSpot> next() {
+    return instead().isEmpty()
         ? List.of()
         : NextSpots.between(
             contest.leader().fit(), contest.first().fit(), contest.leader().readingUncertainty());

@@ -80,6 +80,11 @@ final class StrokeContest {
         && round.strayWeight() <= STRAY_SURE;
   }
 
+  /** All that may have happened beside what came in. */
+  Round last() {
+    return last;
+  }
+
   /** With all that came in. */
   StrokeFit fit() {
     return fit;
@@ -159,14 +164,12 @@ final class StrokeContest {
   }
 
   /**
-   * What is likely and not sure: a fault that came in and then rested on one reading or was no
-   * longer convincing with the others in, else the one that led when none came in any more. Empty
-   * where 'nothing further' is as likely.
+   * What is likely and not sure where nothing is: a fault that came in and then rested on one
+   * reading or was no longer convincing with the others in, else the one that led when none came in
+   * any more. Empty where 'nothing further' is as likely.
    */
   Optional<Suspicion> suspicion() {
-    Map<Departure, Round> sure = verdicts();
     return in.stream()
-        .filter(one -> !sure.containsKey(one))
         .findFirst()
         .map(this::dropped)
         .or(this::leading)
@@ -178,7 +181,8 @@ final class StrokeContest {
     Round again = rounds.beside(without);
     double probability = again.leader().map(again::weight).orElse(0.0);
     Fault fault = forms.fault(one, fit.parameters()[fit.model().first() + in.indexOf(one)]);
-    return new Suspicion(fault, probability, restsOnOneReading(one, without), fit, without);
+    boolean oneReading = convinces(again) || restsOnOneReading(one, without);
+    return new Suspicion(fault, probability, oneReading, fit, without);
   }
 
   private Optional<Suspicion> leading() {

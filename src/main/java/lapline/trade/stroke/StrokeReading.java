@@ -116,8 +116,17 @@ public record StrokeReading(
     PlanContest plans = new PlanContest(record, readings);
     CameOut cameOut = new CameOut(plans.weighed());
     StrokeContest contest = plans.leader();
-    List<Found> found = new ArrayList<>(new StepFaults(record, plans, cameOut.overlap()).found());
-    contest.verdicts().forEach((departure, round) -> found.add(found(contest, departure, round)));
+    StrayRival stray = new StrayRival(plans);
+    StepFaults steps = new StepFaults(record, plans, stray, cameOut.overlap());
+    List<Found> found = new ArrayList<>(steps.found());
+    contest
+        .verdicts()
+        .forEach(
+            (departure, round) -> {
+              if (!stray.takes(departure, round)) {
+                found.add(found(contest, departure, round));
+              }
+            });
     found.sort(Comparator.comparingDouble((Found f) -> -f.film().value()));
     StrokeFit fit = contest.fit();
     return new StrokeReading(
@@ -128,7 +137,9 @@ public record StrokeReading(
         fits(fit, contest.strays().size()),
         contest.scatter(),
         FittedFilm.of(fit),
-        found.isEmpty() ? contest.suspicion().map(s -> suspected(contest, s)) : Optional.empty());
+        found.isEmpty()
+            ? steps.suspicion().or(contest::suspicion).map(s -> suspected(contest, s))
+            : Optional.empty());
   }
 
   private static Suspected suspected(StrokeContest contest, Suspicion s) {

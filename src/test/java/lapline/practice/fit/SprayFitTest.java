@@ -242,7 +242,7 @@ class SprayFitTest {
           Cause.of(found.fault()).key() + ".evidence" + StrokeForm.of(found, Panels.HEIGHT, 57e-6);
       assertThat(words.containsKey(key)).as(key).isTrue();
     }
-    for (Fault fault : EnumSet.range(Fault.ARCING, Fault.ONE_STEP)) {
+    for (Fault fault : EnumSet.range(Fault.ARCING, Fault.STEPS_WIDE)) {
       String key = Cause.of(fault).key() + ".suspected";
       assertThat(words.containsKey(key)).as(key).isTrue();
     }

@@ -73,11 +73,12 @@ class StrokeReadingTest {
   }
 
   /**
-   * Of 900 even panels of which one reading was too low or too high these are two of ten on which
-   * that one alone makes a fault; without it there is nothing.
+   * Of 900 even panels of which one reading was too low or too high these are some on which that
+   * one alone makes a fault, as passes elsewhere than meant on the last two: steps too wide,
+   * lingering. Without it there is nothing.
    */
   @ParameterizedTest(name = "place {1}")
-  @CsvSource({"10, 4, -0.2", "88, 7, 0.2"})
+  @CsvSource({"10, 4, -0.2", "88, 7, 0.2", "183, 3, 0.2", "310, 10, 0.2"})
   void a_fault_that_rests_on_one_reading_is_suspected_and_never_named(
       int seed, int place, double off) {
     Random hand = SprayedPanel.chance(seed);
