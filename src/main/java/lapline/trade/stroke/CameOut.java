@@ -31,18 +31,8 @@ final class CameOut {
       int count = Math.max(LEAST_DRAWS, (int) (DRAWS * plan.weight()));
       overlaps.add(PanelDraws.overlap(plan.fits(), count), plan.weight());
     } else {
-      each(plan, CameOut::overlap, overlaps);
+      each(plan, f -> new FanModes(f).overlap(), overlaps);
     }
-  }
-
-  /**
-   * The median by a fan with a sharp rim; as unsure as by a blurred one, since over what the passes
-   * may have strayed the film of a sharp rim is no straight line.
-   */
-  private static Estimate overlap(StrokeFit fit) {
-    double median = new FittedOverlap(fit.sharp()).median();
-    double unsure = new FittedOverlap(fit.settled()).likeliest().standardUncertainty();
-    return Estimate.of(median, unsure);
   }
 
   private static void each(Weighed plan, Function<StrokeFit, Estimate> of, Mixture to) {

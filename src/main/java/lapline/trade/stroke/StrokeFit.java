@@ -17,6 +17,10 @@ import lapline.trade.measure.Estimate;
 final class StrokeFit {
   private static final int MOST_STEPS = 30;
   private static final double SETTLED = 1e-3;
+
+  /** The same about passes that move once more: the step after it would gain far less still. */
+  private static final double SETTLED_ABOUT = 0.05;
+
   private static final double FIRST_DAMPING = 1e-3;
   private static final double MOST_DAMPING = 1e6;
   private static final int SETTLING = 2;
@@ -67,7 +71,7 @@ final class StrokeFit {
   static StrokeFit of(
       StrokeModel model, List<FilmAt> readings, HandScatter scatter, double[] start, double level) {
     StrokeFit fit = at(model, readings, scatter, start, level);
-    fit.run();
+    fit.run(SETTLED);
     return fit;
   }
 
@@ -77,7 +81,10 @@ final class StrokeFit {
     return new StrokeFit(model, readings, scatter, start.clone(), level);
   }
 
-  private void run() {
+  /**
+   * @param settled a step that gains less is the last one
+   */
+  private void run(double settled) {
     take(new Point(parameters));
     double damping = FIRST_DAMPING;
     for (int step = 0; step < MOST_STEPS && damping < MOST_DAMPING; step++) {
@@ -88,7 +95,7 @@ final class StrokeFit {
       } else {
         take(next);
         damping /= 10;
-        if (gained < SETTLED) {
+        if (gained < settled) {
           break;
         }
       }
@@ -263,6 +270,20 @@ final class StrokeFit {
   }
 
   /**
+   * The same, settled from a fan of this width and from the passes as they were written down.
+   *
+   * @param fan ln of it over the written one
+   */
+  StrokeFit sharpAbout(double fan) {
+    double[] start = parameters.clone();
+    start[StrokeModel.FAN] = fan;
+    model.bound(start);
+    StrokeFit there = about(model.sharp(), start, new double[chance.length]);
+    there.take(there.new Point(start));
+    return there.settledBy(model.sharp());
+  }
+
+  /**
    * @param written with each pass as it was written down
    */
   private StrokeFit settledBy(StrokeModel written) {
@@ -275,7 +296,7 @@ final class StrokeFit {
 
   private StrokeFit aboutItsPasses(StrokeModel written) {
     StrokeFit next = about(written, parameters.clone(), scatter.likely(residual));
-    next.run();
+    next.run(SETTLED_ABOUT);
     return next;
   }
 
