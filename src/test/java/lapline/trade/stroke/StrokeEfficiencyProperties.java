@@ -1,12 +1,15 @@
 package lapline.trade.stroke;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import lapline.trade.measure.Estimate;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * How much of what readings can tell is told: mean squares of the errors over simulated panels
@@ -69,6 +72,12 @@ class StrokeEfficiencyProperties {
     StrokeReading reading() {
       return StrokeReading.of(plan, readings);
     }
+
+    /** Variance of the overlap by the model's own equations, with all that was written down. */
+    double modelsBound() {
+      StrokeFit fit = new PlanContest(StrokeRecord.of(plan), readings).leader().fit();
+      return square(new FittedOverlap(fit.settled()).likeliest().standardUncertainty());
+    }
   }
 
   private record Read(Seen seen, StrokeReading reading) {}
@@ -87,21 +96,24 @@ class StrokeEfficiencyProperties {
   private static List<Seen> sprayed(Task task, int places, int panels, double wrist) {
     List<Seen> seen = new ArrayList<>();
     for (int seed = 0; seed < panels; seed++) {
-      Random chance = SprayedPanel.chance(seed);
-      SprayedPanel panel = new SprayedPanel();
-      panel.wrist = wrist;
-      panel.overlap = task.overlap;
-      panel.coats = task.coats;
-      double fan = SprayedPanel.FAN * (1 + 0.04 * chance.nextGaussian());
-      PassPlan plan = panel.spray(chance);
-      List<FilmAt> readings = panel.read(places, chance);
-      Estimate beta =
-          Estimate.of(Math.max(LEAST_BETA, panel.beta + 0.25 * chance.nextGaussian()), 0.25);
-      Estimate written = Estimate.of(fan, 0.04 * SprayedPanel.FAN);
-      PassPlan unsure = new PassPlan(plan.width(), plan.height(), plan.coats(), written, beta);
-      seen.add(new Seen(panel, unsure, readings));
+      seen.add(sprayed(task, places, wrist, SprayedPanel.chance(seed)));
     }
     return seen;
+  }
+
+  private static Seen sprayed(Task task, int places, double wrist, Random chance) {
+    SprayedPanel panel = new SprayedPanel();
+    panel.wrist = wrist;
+    panel.overlap = task.overlap;
+    panel.coats = task.coats;
+    double fan = SprayedPanel.FAN * (1 + 0.04 * chance.nextGaussian());
+    PassPlan plan = panel.spray(chance);
+    List<FilmAt> readings = panel.read(places, chance);
+    Estimate beta =
+        Estimate.of(Math.max(LEAST_BETA, panel.beta + 0.25 * chance.nextGaussian()), 0.25);
+    Estimate written = Estimate.of(fan, 0.04 * SprayedPanel.FAN);
+    PassPlan unsure = new PassPlan(plan.width(), plan.height(), plan.coats(), written, beta);
+    return new Seen(panel, unsure, readings);
   }
 
   /**
@@ -154,7 +166,7 @@ class StrokeEfficiencyProperties {
     assertThat(theirs / ours).isGreaterThan(1);
   }
 
-  /** What is stated with as many readings is the bound by the model's own equations. */
+  /** Of the film what is stated is the bound by the model's own equations. */
   @Test
   void with_many_readings_overlap_and_film_are_known_as_well_as_the_model_allows() {
     double off = 0;
@@ -162,18 +174,32 @@ class StrokeEfficiencyProperties {
       Record overlap = new Record();
       Record film = new Record();
       for (Read one : read(sprayed(task, MANY_PLACES, MANY_PANELS, Double.POSITIVE_INFINITY))) {
-        overlap.add(one.reading.overlap(), one.seen.panel.realOverlap(), 0);
+        overlap.add(one.reading.overlap(), one.seen.panel.realOverlap(), one.seen.modelsBound());
         film.add(one.reading.meanFilm(), one.seen.panel.mean(), 0);
       }
-      for (Record told : List.of(overlap, film)) {
-        assertThat(told.stated / told.squares).as("%s", task).isGreaterThan(EFFICIENT_OF_FEWER);
-        assertThat(told.coverage()).as("%s", task).isBetween(0.92, 0.985);
-      }
+      assertThat(overlap.possible / overlap.squares)
+          .as("%s", task)
+          .isGreaterThan(EFFICIENT_OF_FEWER);
+      assertThat(film.stated / film.squares).as("%s", task).isGreaterThan(EFFICIENT_OF_FEWER);
+      assertThat(overlap.coverage()).as("%s", task).isBetween(0.92, 0.985);
+      assertThat(film.coverage()).as("%s", task).isBetween(0.92, 0.985);
       off += overlap.off / MANY_PANELS / TASKS.size();
     }
     assertThat(off)
         .as("to one side, in what is stated")
         .isBetween(-MOST_TO_ONE_SIDE, MOST_TO_ONE_SIDE);
+  }
+
+  /**
+   * Panels on which the passes settle about a fan that is 10 % off, one too narrow, one too wide.
+   */
+  @ParameterizedTest
+  @ValueSource(ints = {1429, 1720})
+  void a_fan_about_which_the_passes_settled_first_is_not_the_only_one(int seed) {
+    Seen one = sprayed(new Task(0.7, 2), 72, Double.POSITIVE_INFINITY, SprayedPanel.chance(seed));
+    Estimate overlap = one.reading().overlap();
+    assertThat(overlap.value())
+        .isCloseTo(one.panel.realOverlap(), within(1.96 * overlap.standardUncertainty()));
   }
 
   private static double square(double off) {
