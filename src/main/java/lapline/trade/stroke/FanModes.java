@@ -10,8 +10,8 @@ import lapline.trade.measure.Estimate;
  * sight. So they are settled anew about a fan that is much narrower and one that is much wider;
  * what comes back to the same width is the same again.
  *
- * <p>By simulation, 70 % overlap in two coats, 108 places: the mean square of the overlap's error
- * is 8 % less with them, and of 1,200 intervals of 95 % hold 96 instead of 94 in 100.
+ * <p>By simulation, 70 % overlap in two coats, 54 to 108 places: the mean square of the overlap's
+ * error is 6 to 12 % less with them.
  */
 final class FanModes {
   /** How far off, in standard uncertainties of the fan that was written down. */

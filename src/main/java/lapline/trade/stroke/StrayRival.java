@@ -10,8 +10,8 @@ import java.util.function.ToDoubleFunction;
  * set aside and all that may have happened is judged anew, the ways in which the passes may lie
  * included, since a stray may look like other passes.
  *
- * <p>By simulation: 15 readings of 900 even panels, of which nothing was written down, with one
- * reading that is a fifth of the film off. Without this rival a fault was named on 17.
+ * <p>By simulation: 15 readings of 900 even panels, of which nothing was written down, one of them
+ * a fifth of the film off. A fault is named on 2; without this rival on 17, without the stray on 1.
  */
 final class StrayRival {
   /** In ln, further than this ahead of a stray, roughly weighed, no fault is caught up with. */

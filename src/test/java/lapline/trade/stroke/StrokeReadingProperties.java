@@ -374,8 +374,8 @@ class StrokeReadingProperties {
 
   /**
    * By the places of a sheet, of which one reading is off by a fifth of the film, six of its
-   * standard uncertainties. A fault is named about as often as by the same readings without it: 3
-   * of 900 each; where one reading is no rival of a fault, on 17.
+   * standard uncertainties. Of 900 a fault is named on 2, and on 1 by the same readings without it;
+   * where one reading is no rival of a fault, on 17.
    */
   @Test
   void one_reading_of_a_steady_hand_that_is_off_makes_no_fault() {
