@@ -12,7 +12,7 @@ import lapline.trade.stroke.PlanContest.Weighed;
  * same film.
  */
 final class CameOut {
-  private static final int DRAWS = 300;
+  private static final int DRAWS = 240;
   private static final int LEAST_DRAWS = 40;
 
   private final Mixture overlaps = new Mixture();
@@ -29,9 +29,9 @@ final class CameOut {
     each(plan, f -> FittedFilm.of(f).mean(), films);
     if (plan.fit().readings().size() <= PanelDraws.MOST_READINGS) {
       int count = Math.max(LEAST_DRAWS, (int) (DRAWS * plan.weight()));
-      overlaps.add(PanelDraws.overlap(plan.fits(), count), plan.weight());
+      overlaps.add(PanelDraws.overlap(FanModes.settled(plan.fits()), count), plan.weight());
     } else {
-      each(plan, f -> new FanModes(f).overlap(), overlaps);
+      each(plan, FanModes::overlap, overlaps);
     }
   }
 

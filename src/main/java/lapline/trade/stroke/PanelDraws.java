@@ -23,7 +23,9 @@ final class PanelDraws {
   /** Each stage leaves so many of the draws in effect. */
   private static final double ENOUGH = 0.5;
 
-  private static final int MOVES = 4;
+  /** With half as many, draws are still so alike that 2 to 4 % too little is stated. */
+  private static final int MOVES = 8;
+
   private static final double LEAST_STAGE = 0.02;
   private static final int HALVINGS = 12;
   private static final double FIRST_STRIDE = 0.6;
@@ -54,27 +56,27 @@ final class PanelDraws {
   /**
    * 1 − step / fan width of the passes over the panel, over what may have happened.
    *
-   * @param fits the likely ones of one plan with the same departures, 1 or more
+   * @param settled the likely fits of one plan with the same departures, 1 or more, the likeliest
+   *     first, about which to draw; see {@link StrokeFit#settled()}
    * @param count how many to draw, 2 or more
    */
-  static Estimate overlap(List<StrokeFit> fits, int count) {
-    return of(fits, fits.get(0).settled().birge(), count).overlap();
+  static Estimate overlap(List<StrokeFit> settled, int count) {
+    return of(settled, settled.get(0).birge(), count).overlap();
   }
 
   /**
    * ln of how likely the readings are over all that was possible before, against film that leaves
    * nothing; to compare for one plan or another, with the same scatter.
    *
-   * @param fits as above
-   * @param birge how much more than it should the film leaves, see {@link StrokeFit#settled()}
+   * @param settled as above
+   * @param birge how much more than it should the film leaves, see {@link StrokeFit#birge()}
    */
-  static double logEvidence(List<StrokeFit> fits, double birge, int count) {
-    return of(fits, birge, count).logEvidence;
+  static double logEvidence(List<StrokeFit> settled, double birge, int count) {
+    return of(settled, birge, count).logEvidence;
   }
 
-  private static PanelDraws of(List<StrokeFit> fits, double birge, int count) {
-    PanelDraws all =
-        new PanelDraws(fits.stream().map(f -> new AboutFit(f.settled(), birge)).toList());
+  private static PanelDraws of(List<StrokeFit> settled, double birge, int count) {
+    PanelDraws all = new PanelDraws(settled.stream().map(f -> new AboutFit(f, birge)).toList());
     all.draws = new Draw[count];
     for (int i = 0; i < count; i++) {
       AboutFit one = all.fits.get(i % all.fits.size());

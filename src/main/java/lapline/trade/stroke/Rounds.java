@@ -158,7 +158,11 @@ final class Rounds {
   /** A lean bends the film under the rim, which a blurred one hides: by fans with a sharp one. */
   private static double drawn(List<StrokeFit> with, List<StrokeFit> none) {
     double birge = with.get(0).settled().birge();
-    return PanelDraws.logEvidence(with, birge, DRAWS) - PanelDraws.logEvidence(none, birge, DRAWS);
+    return drawn(with, birge) - drawn(none, birge);
+  }
+
+  private static double drawn(List<StrokeFit> fits, double birge) {
+    return PanelDraws.logEvidence(fits.stream().map(StrokeFit::settled).toList(), birge, DRAWS);
   }
 
   /** What else is known of the departure that came in last. */

@@ -270,17 +270,26 @@ final class StrokeFit {
   }
 
   /**
-   * The same, settled from a fan of this width and from the passes as they were written down.
+   * {@link #settled()} from a fan of this width and from the passes as they were written down.
    *
    * @param fan ln of it over the written one
    */
+  StrokeFit settledAbout(double fan) {
+    return settledAbout(fan, model);
+  }
+
+  /** {@link #sharp()} from there. */
   StrokeFit sharpAbout(double fan) {
+    return settledAbout(fan, model.sharp());
+  }
+
+  private StrokeFit settledAbout(double fan, StrokeModel written) {
     double[] start = parameters.clone();
     start[StrokeModel.FAN] = fan;
-    model.bound(start);
-    StrokeFit there = about(model.sharp(), start, new double[chance.length]);
+    written.bound(start);
+    StrokeFit there = about(written, start, new double[chance.length]);
     there.take(there.new Point(start));
-    return there.settledBy(model.sharp());
+    return there.settledBy(written);
   }
 
   /**

@@ -27,7 +27,7 @@ class PanelDrawsTest {
         panel.read(places, chance).stream()
             .map(r -> new FilmAt(r.x(), r.y(), r.film(), noise))
             .toList();
-    return new PanelFits(plan, readings).searched(List.of());
+    return new PanelFits(plan, readings).searched(List.of()).settled();
   }
 
   @Test
@@ -71,7 +71,7 @@ class PanelDrawsTest {
   @Test
   void the_evidence_is_the_mean_of_the_likelihood_over_what_was_possible() {
     StrokeFit fit = fit(2e-5, 12);
-    AboutFit about = new AboutFit(fit.settled(), 1);
+    AboutFit about = new AboutFit(fit, 1);
     Random chance = SprayedPanel.chance(1);
     int dimensions = fit.parameters().length + 2 * fit.model().plan().passes();
     double mean =
