@@ -12,7 +12,7 @@ import lapline.trade.stroke.PlanContest.Weighed;
  * same film.
  */
 final class CameOut {
-  private static final int DRAWS = 240;
+  private static final int DRAWS = 300;
   private static final int LEAST_DRAWS = 40;
 
   private final Mixture overlaps = new Mixture();

@@ -23,8 +23,11 @@ final class PanelDraws {
   /** Each stage leaves so many of the draws in effect. */
   private static final double ENOUGH = 0.5;
 
-  /** With half as many, draws are still so alike that 2 to 4 % too little is stated. */
-  private static final int MOVES = 8;
+  /**
+   * Twice as many state 2 to 4 % more: intervals of 60 % in two coats then hold in 95.2 of 100 with
+   * 36 places instead of 93.6, and with 15 and written steps in 97.3 instead of 96.5.
+   */
+  private static final int MOVES = 4;
 
   private static final double LEAST_STAGE = 0.02;
   private static final int HALVINGS = 12;
