@@ -12,7 +12,8 @@ import lapline.trade.measure.Verdict;
 /**
  * The likely causes of one panel: first that the film fits no pattern, then what the readings
  * cannot show, then the cause that cost most, other doubts last; from the spray's pattern and from
- * the task's own words.
+ * the task's own words. A reading that fits nothing around it comes before the causes where no
+ * other one is known for film that is out: it may be what puts it out.
  */
 final class PanelFindings {
   /** A critical criterion keeps the panel from being accepted, so its causes count double. */
@@ -20,6 +21,9 @@ final class PanelFindings {
 
   /** Causes of too much or too little film, which weigh the mix against the hand. */
   private static final Set<String> AMOUNT = Set.of("too-much", "too-little", "wrong-mix");
+
+  /** Begins the quantities that are of the film. */
+  private static final String FILM = "film-";
 
   /** The cause that weighs the steps between passes against the film. */
   private static final String TOO_WIDE = "spacing-wide";
@@ -40,27 +44,44 @@ final class PanelFindings {
   }
 
   private List<Finding> inOrder(List<Finding> ofThePattern) {
+    boolean strayLeads = strayLeads(ofThePattern);
     List<Finding> all = new ArrayList<>(inTheTasksWords(ofThePattern));
     all.addAll(ofThePattern);
     // the sort is stable: what only the pattern shows stays in the order of its own evidence
     all.sort(
         Comparator.comparing((Finding f) -> !f.fitsNoPattern())
             .thenComparing(f -> !f.blind())
+            .thenComparing(f -> !(strayLeads && f.strays()))
             .thenComparing(Finding::doubtful)
             .thenComparing(f -> -lost(f)));
     return all;
   }
 
+  private boolean strayLeads(List<Finding> ofThePattern) {
+    return ofThePattern.stream().anyMatch(Finding::strays)
+        && ofThePattern.stream().allMatch(Finding::doubtful)
+        && results.stream().anyMatch(r -> isFilm(r) && r.judged() && r.verdict() != Verdict.MET);
+  }
+
+  private static boolean isFilm(Result r) {
+    return isOf(r, PanelQuantities.FILM) || isOf(r, PanelQuantities.FILM_SHARE);
+  }
+
   /**
    * Of too much or too little film one is told once, by the cause that has looked at the mix; of
-   * steps too wide by the one that has looked at the film.
+   * steps too wide by the one that has looked at the film. Where film lies is told by the stroke
+   * that put it there, or by the reading that strays.
    */
   private List<Finding> inTheTasksWords(List<Finding> ofThePattern) {
     boolean amountIsTold = ofThePattern.stream().anyMatch(f -> AMOUNT.contains(f.id()));
     boolean stepsAreTold = ofThePattern.stream().anyMatch(f -> f.id().equals(TOO_WIDE));
+    boolean placesAreTold = ofThePattern.stream().anyMatch(PanelFindings::isOfTheStroke);
+    boolean strayLeads = strayLeads(ofThePattern);
     List<Result> open =
         results.stream()
             .filter(r -> !(amountIsTold && isOf(r, PanelQuantities.FILM)))
+            .filter(r -> !(strayLeads && isMissedFilm(r)))
+            .filter(r -> !(placesAreTold && isMissed(r, PanelQuantities.FILM_SHARE)))
             .filter(r -> !(stepsAreTold && isTooLittleOverlap(r)))
             .toList();
     return TaskFindings.of(task, open);
@@ -83,16 +104,14 @@ final class PanelFindings {
   }
 
   private static boolean isTooLittleOverlap(Result r) {
-    return isOf(r, PanelQuantities.OVERLAP)
-        && r.judged()
-        && r.verdict() == Verdict.MISSED
+    return isMissed(r, PanelQuantities.OVERLAP)
         && r.target().hasLeast()
         && r.value() < r.target().least();
   }
 
   private double filmLoss() {
     return results.stream()
-        .filter(r -> isOf(r, PanelQuantities.FILM) || isOf(r, PanelQuantities.FILM_SHARE))
+        .filter(PanelFindings::isFilm)
         .filter(Result::judged)
         .mapToDouble(PanelFindings::loss)
         .sum();
@@ -100,6 +119,23 @@ final class PanelFindings {
 
   private static double loss(Result r) {
     return (1 - r.points()) * r.criterion().weight() * (r.criterion().critical() ? CRITICAL : 1);
+  }
+
+  private static boolean isOfTheStroke(Finding f) {
+    return f.decided() && !AMOUNT.contains(f.id());
+  }
+
+  private static boolean isMissed(Result r, String quantity) {
+    return isOf(r, quantity) && isMissed(r);
+  }
+
+  /** Its mean, its share, or the counting rule. */
+  private static boolean isMissedFilm(Result r) {
+    return r.criterion().quantity().startsWith(FILM) && isMissed(r);
+  }
+
+  private static boolean isMissed(Result r) {
+    return r.judged() && r.verdict() == Verdict.MISSED;
   }
 
   private static boolean isOf(Result result, String quantity) {

@@ -166,6 +166,9 @@ public record PanelScore(
     /** The doubt that the film fits no pattern that is known here. */
     public static final String NO_PATTERN = "no-pattern" + DOUBT;
 
+    /** The doubt that one or more readings fit nothing around them. */
+    public static final String STRAY = "stray" + DOUBT;
+
     /** Begins the keys of the sentences that a cause cannot be told from its rivals. */
     public static final String UNDECIDED = "cause.undecided";
 
@@ -209,6 +212,11 @@ public record PanelScore(
     /** Whether it says that no stroke explains the film, so that the panel is to be looked at. */
     public boolean fitsNoPattern() {
       return id.equals(NO_PATTERN);
+    }
+
+    /** Whether it says that a reading fits nothing around it, and is to be read again. */
+    public boolean strays() {
+      return id.equals(STRAY);
     }
 
     /** The same without the evidence whose key begins like this. */
@@ -277,6 +285,11 @@ public record PanelScore(
   /** Whether no stroke explains the film. */
   public boolean fitsNoPattern() {
     return findings.stream().anyMatch(Finding::fitsNoPattern);
+  }
+
+  /** That readings fit nothing around them; empty where all do. */
+  public Optional<Finding> strays() {
+    return findings.stream().filter(Finding::strays).findFirst();
   }
 
   public Optional<Result> result(String criterionId) {

@@ -137,6 +137,31 @@ class PanelFindingsTest {
     assertThat(panel.score().findings().get(0).doubtful()).isTrue();
   }
 
+  /** One crazy figure is no reason to change a stroke. */
+  @Test
+  void a_reading_that_may_be_what_puts_the_film_out_is_read_again_before_anything_else() {
+    WrittenPanel clear = oneCrazy();
+    List<Finding> findings = clear.score().findings();
+    assertThat(findings.get(0).id()).isEqualTo(Finding.STRAY);
+    assertThat(findings.get(0).evidence().get(0).args().get(0).word()).isEqualTo("8");
+    assertThat(clear.score().strays()).contains(findings.get(0));
+    assertThat(findings).extracting(Finding::id).doesNotContain("film-even.low", "film-rule.low");
+  }
+
+  @Test
+  void a_cause_that_stands_without_the_stray_reading_stands_before_it() {
+    panel.put("gun-pressure", "120 kPa");
+    panel.putAtPlaces("film-after", 36, 37, 35, 36, 37, 36, 35, 90, 36, 36, 35, 37, 36, 36, 36);
+    assertThat(ids()).contains("too-little", Finding.STRAY);
+    assertThat(ids().indexOf(Finding.STRAY)).isGreaterThan(ids().indexOf("too-little"));
+  }
+
+  private static WrittenPanel oneCrazy() {
+    return WrittenPanel.under("clear/two-coats")
+        .putAtPlaces("film-before", 40, 40, 40, 40, 40, 40, 40, 40, 40, 40, 40, 40, 40, 40, 40)
+        .putAtPlaces("film-after", 95, 94, 96, 95, 93, 95, 96, 201, 95, 94, 95, 96, 94, 95, 95);
+  }
+
   /** Where no stroke explains the film, whoever reads a cause first would mend the wrong thing. */
   @Test
   void that_the_film_fits_no_pattern_stands_before_every_cause() {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import lapline.practice.PanelScore.Finding;
 import lapline.practice.PanelScore.NextPlace;
@@ -37,7 +38,7 @@ final class StrokeWords {
   private final StrokeReading reading;
   private final FittedFilm film;
   private final Technique technique;
-  private final boolean stepsWritten;
+  private final OptionalDouble writtenStep;
   private final PassPlan meant;
   private final Optional<TargetRange> target;
 
@@ -52,7 +53,7 @@ final class StrokeWords {
     this.reading = reading;
     this.film = reading.film();
     this.technique = technique;
-    this.stepsWritten = written.anyWritten();
+    this.writtenStep = written.usualWritten();
     this.meant = written.asMeant();
     this.target = target;
   }
@@ -134,10 +135,7 @@ final class StrokeWords {
       evidence.add(form.isEmpty() ? 1 : 0, steps(found, form));
     }
     if (found.fault() == Fault.ARCING) {
-      technique
-          .bow()
-          .ifPresent(
-              b -> evidence.add(message("cause.arcing.distance", quantity(b, Dimension.SHARE))));
+      technique.bow().ifPresent(b -> evidence.add(distances(b, found)));
     }
     preview(found).ifPresent(evidence::add);
     evidence.add(
@@ -149,6 +147,16 @@ final class StrokeWords {
       evidence.add(message(Finding.UNDECIDED));
     }
     return List.copyOf(evidence);
+  }
+
+  /** Whether the distances that were written down tell of the same arc, within 95 %. */
+  private static Phrase distances(Estimate bow, Found arc) {
+    Estimate farther = following(arc.value(), Departure.Arc::farther);
+    double unsure = Math.hypot(bow.standardUncertainty(), farther.standardUncertainty());
+    boolean same = Math.abs(bow.value() - farther.value()) <= 2 * unsure;
+    return message(
+        same ? "cause.arcing.distance" : "cause.arcing.distance.other",
+        quantity(bow, Dimension.SHARE));
   }
 
   private Phrase pattern(Found found, Cause cause) {
@@ -178,8 +186,8 @@ final class StrokeWords {
 
   private Phrase steps(Found found, String form) {
     return message(
-        "cause.spacing-wide." + (stepsWritten ? "written" + form : "seen"),
-        millimetres(step()),
+        "cause.spacing-wide." + (writtenStep.isPresent() ? "written" + form : "seen"),
+        millimetres(writtenStep.orElseGet(this::step)),
         millimetres(technique.fanWidth().value()),
         quantity(found.value(), Dimension.SHARE));
   }

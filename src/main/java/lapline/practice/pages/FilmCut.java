@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import lapline.pages.drawing.Drawing;
 import lapline.pages.drawing.Fill;
 import lapline.pages.drawing.Pen;
@@ -17,10 +19,12 @@ import lapline.pages.drawing.TypeFace;
 import lapline.practice.FilmField;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.Limits;
+import lapline.trade.stroke.StrokeFilm;
 
 /**
  * The film along one line across the passes, from the lower edge to the upper: the target band
- * behind it, pass centres as ticks, measured builds as dots, the estimated film as the line.
+ * behind it, pass centres as ticks, measured builds as dots; as the line the film that the findings
+ * are about, else the one estimated between the readings.
  */
 final class FilmCut {
   private static final double WIDTH = 100;
@@ -31,18 +35,26 @@ final class FilmCut {
   private static final double TALL = 40;
   private static final double SIZE = TypeFace.ON_PHONES;
 
+  /** So far out from the middle, as a share of half the width, ends do not count. */
+  private static final double INNER = 0.6;
+
+  private static final int POINTS = 120;
+
   private final FilmField film;
   private final List<Double> passCentres;
+  private final StrokeFilm stroke;
   private final PhraseWriter words;
   private final double cut;
   private final double floor;
   private final double top;
 
   /**
+   * @param stroke as it was read from the film; null where it was not
    * @param passCentres metres from the panel's lower edge
    */
-  FilmCut(FilmField film, List<Double> passCentres, PhraseWriter words) {
+  FilmCut(FilmField film, StrokeFilm stroke, List<Double> passCentres, PhraseWriter words) {
     this.film = film;
+    this.stroke = stroke;
     this.passCentres = passCentres;
     this.words = words;
     this.cut = cut(film);
@@ -66,11 +78,24 @@ final class FilmCut {
             "drawing.film-cut.description",
             words.quantity(cut, Dimension.LENGTH),
             words.range(film.target(), Dimension.FILM),
-            passCentres.size()),
+            passCentres.size(),
+            words.say("drawing.film-cut." + kind())),
         shapes);
   }
 
-  /** The column of places with most readings; of equals the one nearest the middle. */
+  String caption() {
+    String key = "drawing.film-cut.caption" + (stroke == null ? "" : ".fitted");
+    return words.say(key, words.spot(cut));
+  }
+
+  private String kind() {
+    return stroke == null ? "estimated" : "fitted";
+  }
+
+  /**
+   * The column of places with most readings, of equals the one nearest the middle; away from the
+   * ends of the strokes if there is one, where other things happen than over the panel.
+   */
   private static double cut(FilmField film) {
     Map<Long, Long> columns =
         film.places().stream()
@@ -78,7 +103,10 @@ final class FilmCut {
     double middle = film.width() * 50;
     return columns.entrySet().stream()
         .max(
-            Map.Entry.<Long, Long>comparingByValue()
+            Comparator.comparing(
+                    (Map.Entry<Long, Long> e) ->
+                        e.getValue() > 1 && Math.abs(e.getKey() - middle) < INNER * middle)
+                .thenComparing(Map.Entry.comparingByValue())
                 .thenComparing(e -> -Math.abs(e.getKey() - middle)))
         .map(e -> e.getKey() / 100.0)
         .orElse(film.width() / 2);
@@ -87,7 +115,8 @@ final class FilmCut {
   private double highest() {
     double most = film.target().hasMost() ? film.target().most() : 0;
     double measured = film.places().stream().mapToDouble(p -> p.film()).max().orElse(0);
-    return Math.max(1e-6, Math.max(most, measured));
+    double fitted = stroke == null ? 0 : heights().map(y -> stroke.at(cut, y)).max().orElse(0);
+    return Math.max(1e-6, Math.max(Math.max(most, measured), fitted));
   }
 
   private double lowest() {
@@ -169,6 +198,19 @@ final class FilmCut {
   }
 
   private List<Point> line() {
+    return stroke == null ? estimated() : fitted();
+  }
+
+  private List<Point> fitted() {
+    return heights().mapToObj(y -> new Point(along(y), up(stroke.at(cut, y)))).toList();
+  }
+
+  /** From the lower to the upper edge. */
+  private DoubleStream heights() {
+    return IntStream.rangeClosed(0, POINTS).mapToDouble(i -> film.height() * i / POINTS);
+  }
+
+  private List<Point> estimated() {
     int column =
         (int)
             Math.max(

@@ -54,11 +54,13 @@ public final class FirstCause {
 
   /**
    * Whether what was found goes before what to do about it: that a criterion came out too near its
-   * limit to call, or that no pattern fits.
+   * limit to call, that a reading strays, or that no pattern fits.
    */
   public boolean isFoundBeforeChange() {
     return isDoubt()
-        && (finding.fitsNoPattern() || score.results().stream().anyMatch(finding::isAbout));
+        && (finding.fitsNoPattern()
+            || finding.strays()
+            || score.results().stream().anyMatch(finding::isAbout));
   }
 
   /** What tells the several causes apart: further readings, or what the sentence says. */
@@ -112,6 +114,15 @@ public final class FirstCause {
     // causes in the task's own words only say how surely the criterion was missed
     double rivals = finding.rivals().stream().mapToDouble(Rival::support).sum();
     return !isDoubt() && finding.support() + rivals < 1.01;
+  }
+
+  /**
+   * What is left for causes that are not named, 0 to 1; nil where that is less than half of 1 %.
+   */
+  public double getUnnamed() {
+    double rivals = finding.rivals().stream().mapToDouble(Rival::support).sum();
+    double rest = 1 - finding.support() - rivals;
+    return rest < 0.005 ? 0 : rest;
   }
 
   /** Where further readings would tell it from its rivals, with their names. */

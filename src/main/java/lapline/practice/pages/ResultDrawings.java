@@ -57,12 +57,20 @@ public class ResultDrawings {
   }
 
   public String getFilmCut() {
+    return SvgWriter.write(cut().drawing());
+  }
+
+  public String getFilmCutCaption() {
+    return cut().caption();
+  }
+
+  private FilmCut cut() {
     List<SprayedCoat> laid = sprayed.get();
     List<Double> centres =
         laid.isEmpty()
             ? List.of()
             : laid.get(laid.size() - 1).passes().stream().map(SprayedCoat.Pass::centre).toList();
-    return SvgWriter.write(new FilmCut(getFilm(), centres, say.writer()).drawing());
+    return new FilmCut(getFilm(), page.getScore().stroke(), centres, say.writer());
   }
 
   /** What was found at the panel's places; null where a film is drawn, or nothing is read there. */

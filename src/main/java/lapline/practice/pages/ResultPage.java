@@ -134,7 +134,7 @@ public class ResultPage {
 
   private String other(PanelScore.Finding f) {
     return f.undecided()
-        ? FirstCause.possible(f, say.writer())
+        ? say.writer().say("practice-result.several", FirstCause.possible(f, say.writer()))
         : say.writer()
             .say("practice-result.other", say.sentence(f.cause()), say.sentence(f.change()));
   }

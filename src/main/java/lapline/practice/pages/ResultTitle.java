@@ -1,7 +1,10 @@
 package lapline.practice.pages;
 
 import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 import lapline.practice.PanelScore;
+import lapline.practice.PanelScore.Finding;
 import lapline.practice.Phrase;
 import lapline.practice.PracticeTask;
 import lapline.practice.Whereabouts;
@@ -26,12 +29,35 @@ final class ResultTitle {
     if (score.accepted()) {
       return words.say("practice-result.title.accepted", Math.round(score.practiceScore()));
     }
+    if (first().filter(Finding::strays).isPresent()) {
+      return stray(first().orElseThrow());
+    }
     return score.results().stream()
         .filter(r -> score.standing().contains(r.criterion().id()))
-        .min(Comparator.comparing(ResultTitle::order).thenComparing(r -> -lost(r)))
+        .min(
+            Comparator.comparing(ResultTitle::order)
+                .thenComparing(r -> !isToldFirst(r))
+                .thenComparing(r -> -lost(r)))
         .map(this::reason)
         .orElseGet(
             () -> words.say("practice-result.title.not-yet", Math.round(score.practiceScore())));
+  }
+
+  private Optional<Finding> first() {
+    return score.findings().stream().findFirst();
+  }
+
+  private String stray(Finding stray) {
+    List<String> places =
+        stray.evidence().stream().map(e -> e.args().get(0).word()).distinct().toList();
+    return words.say("practice-result.title.stray", places.size(), String.join(", ", places));
+  }
+
+  /** Whether the page goes on with this criterion, or with what the stroke did to the film. */
+  private boolean isToldFirst(PanelScore.Result r) {
+    return first()
+        .filter(f -> f.isAbout(r) || isFilm(r) && score.results().stream().noneMatch(f::isAbout))
+        .isPresent();
   }
 
   /** What is missed goes before what is in doubt, and that before what was not measured. */

@@ -92,15 +92,21 @@ final class StrokeDrawing {
       return band;
     }
     double drift = end.getAsDouble() - start.getAsDouble();
-    return band + " " + moved(drift);
+    double ends = (end.getAsDouble() + start.getAsDouble()) / 2;
+    double bow = ends - mean(coat, SprayedCoat.Pass::middle).orElse(ends);
+    return band + " " + moved(drift, bow);
   }
 
-  private String moved(double drift) {
-    if (Math.abs(drift) < SEEN) {
+  /** What is larger, the way from start to end or the bow between them. */
+  private String moved(double drift, double bow) {
+    boolean bowed = Math.abs(bow) > Math.abs(drift);
+    double most = bowed ? bow : drift;
+    if (Math.abs(most) < SEEN) {
       return words.say("drawing.stroke.steady", words.spot(SEEN));
     }
-    String key = drift > 0 ? "drawing.stroke.away" : "drawing.stroke.nearer";
-    return words.say(key, words.spot(Math.abs(drift)));
+    String way = most > 0 ? "away" : "nearer";
+    return words.say(
+        (bowed ? "drawing.stroke.ends-" : "drawing.stroke.") + way, words.spot(Math.abs(most)));
   }
 
   private List<Shape> band() {

@@ -156,8 +156,11 @@ public record WrittenPasses(
     return usualWritten().isPresent();
   }
 
-  /** Over all coats; their median, since one step that went wrong says nothing of the others. */
-  private OptionalDouble usualWritten() {
+  /**
+   * The step that was written down, metres: over all coats, their median, since one step that went
+   * wrong says nothing of the others; empty where none was.
+   */
+  public OptionalDouble usualWritten() {
     return usual(steps.stream().flatMap(WrittenPasses::between));
   }
 

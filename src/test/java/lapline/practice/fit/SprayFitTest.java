@@ -154,6 +154,30 @@ class SprayFitTest {
     assertThat(arc.evidence()).extracting("key").contains("cause.preview", "cause.fit");
   }
 
+  /** An arc of 17 % in distance by the film, and what was written down beside it. */
+  @Test
+  void distances_that_tell_of_another_arc_are_not_said_to_agree() {
+    assertThat(saidOfDistances(0.17)).isEqualTo("cause.arcing.distance");
+    assertThat(saidOfDistances(0.5)).isEqualTo("cause.arcing.distance.other");
+    assertThat(saidOfDistances(0)).isEqualTo("cause.arcing.distance.other");
+  }
+
+  private static String saidOfDistances(double farther) {
+    double ends = 0.15 * (1 + farther);
+    Reading[] distances = {
+      Panels.reading(Cell.pass("distance-start", 1, 1), ends, 0.003),
+      Panels.reading(Cell.pass("distance-middle", 1, 1), 0.15, 0.003),
+      Panels.reading(Cell.pass("distance-end", 1, 1), ends, 0.003)
+    };
+    var film = Panels.sprayed(Hand.steady(0.07, 0.4).arcing(0.5));
+    return SprayFit.explain(TASK, Panels.entry(film, PANEL, 3, distances))
+        .findings()
+        .get(0)
+        .evidence()
+        .get(1)
+        .key();
+  }
+
   /**
    * What the panel's what-if page draws is the share of the film in the middle, not of the mean.
    */
@@ -211,7 +235,7 @@ class SprayFitTest {
     assertThat(wide.evidence())
         .extracting("key")
         .startsWith("cause.spacing-wide.written.hidden", "cause.spacing-wide.evidence.hidden");
-    assertThat(wide.evidence().get(0).args().get(0).value()).isCloseTo(0.115, within(0.006));
+    assertThat(wide.evidence().get(0).args().get(0).value()).isCloseTo(0.115, within(1e-9));
     for (Phrase.Arg said :
         List.of(wide.evidence().get(0).args().get(0), wide.change().args().get(0))) {
       assertThat(said.value() * 1000)

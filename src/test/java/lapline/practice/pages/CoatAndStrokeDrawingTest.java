@@ -79,6 +79,24 @@ class CoatAndStrokeDrawingTest {
         .endsWith("kept its distance, within the 10 mm that a rule beside it can show.");
   }
 
+  /** The swing of an arc ends where it began. */
+  @Test
+  void a_gun_that_is_as_far_off_at_both_ends_has_not_kept_its_distance() {
+    assertThat(plain(swung(0.05).meaning()))
+        .endsWith(
+            "At both ends the gun was 50 mm further away than in the middle, so the film gets"
+                + " thinner to the ends.");
+    assertThat(plain(swung(-0.03).meaning())).contains("30 mm nearer than in the middle");
+    assertThat(plain(swung(0.009).meaning())).contains("kept its distance");
+  }
+
+  private static StrokeDrawing swung(double farther) {
+    SprayedCoat.Pass pass =
+        new SprayedCoat.Pass(1, 0.2, Double.NaN, 0.1 + farther, 0.1, 0.1 + farther);
+    SprayedCoat coat = new SprayedCoat(1, 0.2, List.of(pass));
+    return new StrokeDrawing(coat, new TargetRange(0.08, 0.12), METRIC);
+  }
+
   private static String plain(String text) {
     return text.replace('\u00a0', ' ');
   }

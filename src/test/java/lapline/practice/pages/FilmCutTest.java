@@ -2,14 +2,19 @@ package lapline.practice.pages;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lapline.pages.Messages;
 import lapline.pages.drawing.Drawing;
+import lapline.pages.drawing.Point;
 import lapline.pages.drawing.Shape;
 import lapline.practice.FilmField;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.UnitSystem;
+import lapline.trade.stroke.StrokeFilm;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -22,12 +27,65 @@ class FilmCutTest {
     PhraseWriter words = new PhraseWriter(new Messages(), units);
     FilmField film = PanelMapTest.rising(50e-6, 65e-6);
     String target = words.range(film.target(), Dimension.FILM);
-    Drawing cut = new FilmCut(film, List.of(), words).drawing();
+    Drawing cut = new FilmCut(film, null, List.of(), words).drawing();
     List<String> figures = figures(cut);
     assertThat(figures).hasSize(3);
     assertThat(figures.stream().filter(f -> List.of(target.split("[ \u00a0]")).contains(f)))
         .as("of %s", target)
         .containsExactly(target.split("[ \u00a0]")[0], target.split("[ \u00a0]")[2]);
+  }
+
+  /** What the findings speak of is what is drawn: a stroke falls off between the readings. */
+  @Test
+  void the_line_is_the_stroke_that_was_read_and_says_where_it_lies() {
+    FilmField film = PanelMapTest.rising(50e-6, 65e-6);
+    StrokeFilm stroke = striped(film);
+    PhraseWriter words = new PhraseWriter(new Messages(), UnitSystem.METRIC);
+    FilmCut cut = new FilmCut(film, stroke, List.of(), words);
+    assertThat(turns(line(cut.drawing()))).isGreaterThan(3);
+    assertThat(cut.caption()).contains("300 mm from the left edge", "would leave it");
+    FilmCut estimated = new FilmCut(film, null, List.of(), words);
+    assertThat(turns(line(estimated.drawing()))).isZero();
+    assertThat(estimated.caption()).contains("estimated between them");
+  }
+
+  /** Passes half a fan apart and more. */
+  private static StrokeFilm striped(FilmField film) {
+    List<StrokeFilm.Pass> passes =
+        IntStream.rangeClosed(0, 4).mapToObj(i -> new StrokeFilm.Pass(0.1 * i, 1)).toList();
+    return new StrokeFilm(
+        film.width(),
+        film.height(),
+        57e-6,
+        0.1,
+        0.13,
+        2,
+        0,
+        0,
+        0,
+        0,
+        List.of(),
+        List.of(passes),
+        List.of());
+  }
+
+  private static List<Point> line(Drawing drawing) {
+    return drawing.shapes().stream()
+        .flatMap(s -> s instanceof Shape.Line l ? Stream.of(l.points()) : Stream.empty())
+        .max(Comparator.comparingInt(List::size))
+        .orElseThrow();
+  }
+
+  /** How often it goes the other way. */
+  private static long turns(List<Point> line) {
+    return IntStream.range(2, line.size())
+        .filter(
+            i -> {
+              double before = line.get(i - 1).y() - line.get(i - 2).y();
+              double after = line.get(i).y() - line.get(i - 1).y();
+              return before * after < 0;
+            })
+        .count();
   }
 
   private static List<String> figures(Drawing drawing) {

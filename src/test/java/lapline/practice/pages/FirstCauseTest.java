@@ -1,6 +1,7 @@
 package lapline.practice.pages;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
@@ -76,6 +77,15 @@ class FirstCauseTest {
         cause("too-little", List.of(Phrase.message("cause.undecided.mix")), List.of(), "wrong-mix");
     assertThat(amount.isOneOfSeveral()).isTrue();
     assertThat(amount.getSettle()).contains("Weigh out the next mix exactly");
+  }
+
+  /** One of several at 0.6 and rivals at 0.3 each. */
+  @Test
+  void what_no_named_cause_has_of_the_evidence_is_not_lost() {
+    assertThat(cause("arcing", List.of(), List.of()).getUnnamed()).isCloseTo(0.4, within(1e-12));
+    assertThat(cause("arcing", List.of(), List.of(), "tilt").getUnnamed())
+        .isCloseTo(0.1, within(1e-12));
+    assertThat(cause("arcing", List.of(), List.of(), "tilt", "drift-along").getUnnamed()).isZero();
   }
 
   @Test

@@ -3,7 +3,9 @@ package lapline.practice.pages;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import lapline.pages.Messages;
+import lapline.practice.PanelOutline;
 import lapline.practice.PanelScore;
+import lapline.practice.PracticeTask;
 import lapline.practice.WrittenPanel;
 import lapline.trade.measure.UnitSystem;
 import org.junit.jupiter.api.Test;
@@ -43,10 +45,42 @@ class ResultTitleTest {
         .isEqualTo("Not yet: Hard edge where it should be soft is in doubt");
   }
 
+  @Test
+  void a_reading_to_be_taken_again_stands_in_the_title_with_its_place() {
+    WrittenPanel clear = WrittenPanel.under("clear/two-coats");
+    clear.putAtPlaces("film-before", 40, 40, 40, 40, 40, 40, 40, 40, 40, 40, 40, 40, 40, 40, 40);
+    clear.putAtPlaces("film-after", 95, 94, 96, 95, 93, 95, 96, 201, 95, 94, 95, 96, 94, 95, 95);
+    assertThat(title(clear.task(), clear.score()))
+        .isEqualTo("Not yet: read place 8 again, its film fits nothing around it");
+  }
+
+  /** The page does not begin with one thing and go on with another. */
+  @Test
+  void the_title_is_about_what_stands_first_below_it() {
+    WrittenPanel clear = WrittenPanel.under("clear/two-coats");
+    clear.put("mix-amount.s1", "400").put("mix-amount.s2", "108.5").put("mix-amount.s3", "100");
+    clear.task().panel().places().forEach(p -> swung(clear, p));
+    PanelScore score = clear.score();
+    assertThat(score.findings().get(0).id()).isEqualTo("arcing");
+    assertThat(title(clear.task(), score)).startsWith("Not yet: film too thin");
+  }
+
+  /** Not much more than half at both ends. */
+  private static void swung(WrittenPanel panel, PanelOutline.Place place) {
+    double fromMiddle = 2 * place.x() / panel.task().panel().width() - 1;
+    double film = 66 * (1 - 0.44 * fromMiddle * fromMiddle);
+    panel.put("film-before.at" + place.number(), "40");
+    panel.put("film-after.at" + place.number(), String.valueOf(40 + film));
+  }
+
   private String title(PanelScore score) {
+    return title(lid.task(), score);
+  }
+
+  private static String title(PracticeTask task, PanelScore score) {
     PhraseWriter words = new PhraseWriter(new Messages(), UnitSystem.METRIC);
     return new ResultTitle(
-            lid.task(), score, new CriterionWriter(words, WrittenPanel.COURSE.measurands()::find))
+            task, score, new CriterionWriter(words, WrittenPanel.COURSE.measurands()::find))
         .written()
         .replace('\u00a0', ' ');
   }
