@@ -116,12 +116,12 @@ public final class PanelReader {
   private FieldProblem impossible(Cell cell, Measurand m, String text, double value) {
     boolean below = value < m.possibleLeast();
     TargetRange possible = new TargetRange(m.possibleLeast(), m.possibleMost());
-    Limits limits = Limits.of(possible, m.spoken(), units);
+    Limits limits = Limits.inField(possible, m.spoken(), units);
     String key = below ? "entry.reading.below-possible" : "entry.reading.above-possible";
-    String shown = QuantityWriter.write(value, m.spoken(), units);
+    String shown = QuantityWriter.inField(value, m.spoken(), units);
     String limit = below ? limits.least() : limits.most();
     Optional<Unit> meant =
-        TargetText.isBare(text) ? OddReading.meant(m, value, possible, units) : Optional.empty();
+        TargetText.isBare(text) ? new MeantUnit(m, units).possible(task, value) : Optional.empty();
     return meant
         .map(u -> FieldProblem.at(cell, key + "-unit", shown, limit, text + "\u00a0" + u.symbol()))
         .orElseGet(() -> FieldProblem.at(cell, key, shown, limit));

@@ -82,7 +82,8 @@ class EntryTroubleJourneyIT extends AtThePanel {
     until(By.cssSelector(".errors"));
     assertThat(browser.findElements(By.cssSelector(".errors li"))).hasSize(1);
     assertThat(browser.findElement(By.cssSelector(".errors")).getText())
-        .contains("at places 1–15", "30 readings cannot be in mil", "write µm beside each number");
+        .contains(
+            "at places 1–15", "30 readings cannot be in “mil”", "write µm beside each number");
     assertThat(browser.findElements(By.cssSelector(".reading[aria-invalid=true]")))
         .hasSize(30)
         .extracting(e -> e.getCssValue("border-top-color"))

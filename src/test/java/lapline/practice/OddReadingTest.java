@@ -26,11 +26,16 @@ class OddReadingTest {
 
   /** What is asked about a reading where the task has this criterion. */
   private static Optional<FieldProblem> question(String criterion, String cell, String typed) {
+    return question(criterion, cell, typed, UnitSystem.METRIC);
+  }
+
+  private static Optional<FieldProblem> question(
+      String criterion, String cell, String typed, UnitSystem units) {
     return PanelReader.read(
             WrittenPanel.against(criterion).task(),
             WrittenPanel.COURSE.measurands(),
             Map.of(cell, typed),
-            UnitSystem.METRIC)
+            units)
         .questions()
         .stream()
         .findFirst();
@@ -113,5 +118,62 @@ class OddReadingTest {
   void what_has_no_nought_of_its_own_is_never_asked_about() {
     String warm = criterion("a", "panel-temperature", "18 to 25 \u00b0C", NEEDED + "1 \u00b0C");
     assertThat(question(warm, "panel-temperature", "1")).isEmpty();
+  }
+
+  @Test
+  void a_warmth_that_would_be_right_in_the_other_degrees_is_asked_about() {
+    String warm = criterion("a", "panel-temperature", "55 to 65 \u00b0C", NEEDED + "1 \u00b0C");
+    assertThat(inUs(warm, "panel-temperature", "60"))
+        .contains("60\u00a0\u00b0F, \u00b0C, 60\u00a0\u00b0C");
+    assertThat(inUs(warm, "panel-temperature", "140")).isEmpty();
+    assertThat(inUs(warm, "panel-temperature", "70"))
+        .contains("70\u00a0\u00b0F, \u00b0C, 70\u00a0\u00b0C");
+    assertThat(inUs(warm, "panel-temperature", "71")).isEmpty();
+    assertThat(question(warm, "panel-temperature", "60")).isEmpty();
+  }
+
+  /** A task that asks for no warmth is still done in a workshop, not in the snow. */
+  @Test
+  void warmth_that_no_task_asks_for_is_that_of_a_workshop() {
+    String any = criterion("a", "gun-pressure", BETWEEN, NEEDED + "1 kPa");
+    assertThat(inUs(any, "air-temperature", "21"))
+        .contains("21\u00a0\u00b0F, \u00b0C, 21\u00a0\u00b0C");
+    assertThat(inUs(any, "panel-temperature", "20")).isPresent();
+    assertThat(inUs(any, "air-temperature", "70")).isEmpty();
+    assertThat(inUs(any, "air-temperature", "45")).isEmpty();
+    assertThat(inUs(any, "air-temperature", "21 \u00b0F")).isEmpty();
+    assertThat(question(any, "panel-temperature", "72").orElseThrow().args())
+        .containsExactly("72\u00a0\u00b0C", "\u00b0F", "72\u00a0\u00b0F");
+  }
+
+  /** Film laid on is the difference of two readings, each of which has the old paint in it. */
+  @Test
+  void a_gauge_reading_is_held_against_the_film_that_will_be_computed_from_it() {
+    String film = criterion("a", "film-build", "50 to 65 um", NEEDED + "1 um");
+    assertThat(inUs(film, "film-after.at1", "62"))
+        .contains("62\u00a0mil, \u00b5m, 62\u00a0\u00b5m");
+    assertThat(inUs(film, "film-before.at1", "16"))
+        .contains("16\u00a0mil, \u00b5m, 16\u00a0\u00b5m");
+    assertThat(inUs(film, "film-after.at1", "12")).isEmpty();
+    assertThat(question(film, "film-after.at1", "2.4").orElseThrow().args())
+        .contains("2.4\u00a0mil");
+    assertThat(question(film, "film-after.at1", "160")).isEmpty();
+  }
+
+  /** Bare metal has no film before painting, and a dent may be full of filler. */
+  @Test
+  void old_paint_may_be_as_thin_or_thick_as_it_likes() {
+    String film = criterion("a", "film-build", "50 to 65 um", NEEDED + "1 um");
+    assertThat(question(film, "film-before.at1", "2")).isEmpty();
+    assertThat(question(film, "film-before.at1", "0")).isEmpty();
+    assertThat(question(film, "film-before.at1", "1500 um")).isEmpty();
+    assertThat(question(film, "film-after.at1", "1500 um")).isEmpty();
+    assertThat(question(film, "film-after.at1", "4 um").orElseThrow().key())
+        .isEqualTo("entry.question.far");
+  }
+
+  /** What stands there in US units, the unit that would explain it, and what to write then. */
+  private static Optional<String> inUs(String criterion, String cell, String typed) {
+    return question(criterion, cell, typed, UnitSystem.US).map(q -> String.join(", ", q.args()));
   }
 }

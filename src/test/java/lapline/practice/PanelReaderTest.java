@@ -84,6 +84,42 @@ class PanelReaderTest {
   }
 
   @Test
+  void what_cannot_be_is_said_in_the_unit_of_its_field_as_the_limit_is() {
+    assertThat(impossible("fan-width", "254", UnitSystem.US)).startsWith("254 in, 23.6 in");
+    assertThat(impossible("fan-width", "9", UnitSystem.METRIC)).isEqualTo("9 mm, 20 mm, 9 in");
+    assertThat(impossible("mix-amount.s1", "500", UnitSystem.US))
+        .isEqualTo("500 fl oz, 169 fl oz, 500 mL");
+    assertThat(impossible("flash.c2", "800", UnitSystem.US)).startsWith("800 min, 720 min");
+    assertThat(impossible("fan-width", "3 m", UnitSystem.US)).isEqualTo("118.11 in, 23.6 in");
+  }
+
+  /** 165 Pa and 24 mm can be, and yet nobody means them. */
+  @Test
+  void the_unit_proposed_is_one_that_makes_the_number_what_is_asked_for() {
+    assertThat(impossible("gun-pressure", "165", UnitSystem.US)).endsWith(", 165 kPa");
+    assertThat(impossible("fan-width", "24", UnitSystem.US)).endsWith(", 24 cm");
+    assertThat(impossible("fan-width", "254", UnitSystem.US)).endsWith(", 254 mm");
+    assertThat(impossible("pass-spacing.c1.p2", "76", UnitSystem.US)).endsWith(", 76 mm");
+    assertThat(impossible("air-temperature", "70", UnitSystem.METRIC)).endsWith(", 70 °F");
+  }
+
+  /** Beyond the most by a hair, the number itself is off and no unit is. */
+  @Test
+  void no_unit_is_proposed_where_none_makes_sense() {
+    assertThat(impossible("distance-end.c1.p1", "400", UnitSystem.US)).isEqualTo("400 in, 23.6 in");
+    assertThat(impossible("gun-pressure", "990", UnitSystem.US)).isEqualTo("990 psi, 145 psi");
+  }
+
+  private static String impossible(String cell, String typed, UnitSystem units) {
+    PracticeTask task = WrittenPanel.COURSE.find("clear/two-coats").orElseThrow();
+    FieldProblem problem =
+        PanelReader.read(task, WrittenPanel.COURSE.measurands(), Map.of(cell, typed), units)
+            .problems()
+            .get(0);
+    return String.join(", ", problem.args()).replace('\u00a0', ' ');
+  }
+
+  @Test
   void a_bare_number_is_in_the_unit_of_its_field() {
     assertThat(bare("preparing/flat-panel", "work-time", "42", UnitSystem.US)).isEqualTo(2520);
     assertThat(bare("masking/hatch-lid-aperture", "tape-used", "8", UnitSystem.METRIC))

@@ -39,6 +39,28 @@ public record Limits(String least, String most) {
         range.hasMost() ? limit(range, range.most(), spoken, system) : "");
   }
 
+  /**
+   * Both ends in the unit that a field is in, for somebody whose number lies outside: tenths, and
+   * whole ones from a hundred on, rounded into the range.
+   */
+  public static Limits inField(TargetRange range, SpokenUnits spoken, UnitSystem system) {
+    Dimension dimension = spoken.dimension();
+    if (dimension == Dimension.CLOCK || dimension == Dimension.GRIT) {
+      return of(range, spoken, system);
+    }
+    Unit unit = spoken.in(system);
+    return new Limits(
+        range.hasLeast() ? roughly(range.least(), unit, RoundingMode.CEILING) : "",
+        range.hasMost() ? roughly(range.most(), unit, RoundingMode.FLOOR) : "");
+  }
+
+  private static String roughly(double si, Unit unit, RoundingMode inwards) {
+    BigDecimal value = in(unit, si);
+    int figuresBefore = value.precision() - value.scale();
+    int places = figuresBefore > 2 ? 0 : Math.max(1, 2 - figuresBefore);
+    return QuantityWriter.figures(value.setScale(places, inwards), unit);
+  }
+
   /** The lower end as it stands before the upper one: without the unit where both have the same. */
   public String leastBesideMost() {
     int unit = least.indexOf(QuantityWriter.SPACE);

@@ -47,6 +47,17 @@ public final class QuantityWriter {
   }
 
   /**
+   * In the unit that its field is in, however much it is: 254 in and 90 min, not 21.2 ft and 1 h 30
+   * min. So it can be told from what was typed and from a limit.
+   */
+  public static String inField(double si, SpokenUnits spoken, UnitSystem system) {
+    boolean asEver = spoken.dimension() == Dimension.CLOCK || spoken.dimension() == Dimension.GRIT;
+    return asEver || !Double.isFinite(si)
+        ? write(si, spoken, system)
+        : withUnit(number(si, spoken, system), spoken.in(system));
+  }
+
+  /**
    * Value with its {@link Estimate#expandedUncertainty}, both rounded to the place of the second
    * significant figure of the uncertainty, or the first where that is 3 or more; an uncertainty of
    * 0 writes the bare value.

@@ -30,7 +30,7 @@ public record SpokenUnits(Unit metric, Unit us) {
   }
 
   /** What the other system's people say. */
-  Unit beside(UnitSystem system) {
+  public Unit beside(UnitSystem system) {
     return system == UnitSystem.US ? metric : us;
   }
 

@@ -42,8 +42,21 @@ class EntryProblemsTest {
   void micrometres_where_mils_are_meant_are_one_line_with_all_their_places() {
     assertThat(told(film(15, "100", "155")))
         .containsExactly(
-            "Film before at places 1–15; Film after at places 1–15: 30 readings cannot be in mil."
+            "Film before at places 1–15; Film after at places 1–15: 30 readings cannot be in “mil”."
                 + " They look like µm: write µm beside each number.");
+  }
+
+  /** Though 254 in would be said as feet elsewhere, the fields are in inches. */
+  @Test
+  void the_line_names_the_unit_of_the_fields() {
+    Map<String, String> typed = new TreeMap<>();
+    for (int pass = 2; pass <= 6; pass++) {
+      typed.put("pass-spacing.c1.p" + pass, "76");
+    }
+    assertThat(told(typed))
+        .singleElement()
+        .asString()
+        .endsWith("5 readings cannot be in “in”. They look like mm: write mm beside each number.");
   }
 
   @Test

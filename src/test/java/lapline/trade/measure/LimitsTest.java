@@ -54,6 +54,23 @@ class LimitsTest {
         .replace('\u00a0', ' ');
   }
 
+  /** Rounded into the range, so that what is called possible is. */
+  @Test
+  void a_limit_for_a_field_has_as_many_figures_as_one_needs_to_see_the_slip() {
+    assertThat(inField(0.02, 0.6, LENGTH)).isEqualTo("0.79 in to 23.6 in");
+    assertThat(inField(-0.2, 0.5, LENGTH)).isEqualTo("-7.8 in to 19.6 in".replace('-', '−'));
+    assertThat(inField(0.001, 2, LENGTH)).isEqualTo("0.04 in to 78.7 in");
+    assertThat(inField(0, 1e6, SpokenUnits.usual(Dimension.PRESSURE)))
+        .isEqualTo("0 psi to 145 psi");
+    assertThat(inField(0.0005, 0.004, TIP)).isEqualTo("0.5 mm to 4 mm");
+    assertThat(inField(0, 43200, WAIT)).isEqualTo("0 min to 720 min");
+  }
+
+  private static String inField(double least, double most, SpokenUnits spoken) {
+    Limits limits = Limits.inField(new TargetRange(least, most), spoken, UnitSystem.US);
+    return (limits.least() + " to " + limits.most()).replace('\u00a0', ' ');
+  }
+
   @Test
   void a_limit_of_the_other_system_claims_no_more_than_a_rule_can_show() {
     assertThat(shown(inches(4, 6), LENGTH, UnitSystem.METRIC)).isEqualTo("102 to 152 mm");
