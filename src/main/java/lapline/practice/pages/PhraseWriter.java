@@ -79,6 +79,22 @@ public final class PhraseWriter {
     return quantity(Math.round(metres / step) * step, Dimension.LENGTH);
   }
 
+  /**
+   * How large a panel is cut: whole millimetres, or about so many inches. It is the size that its
+   * task says it in; 23.6 in would be another panel than the 24 in of the sheet's words.
+   */
+  String cutSize(double width, double height) {
+    Unit unit = SpokenUnits.usual(Dimension.LENGTH).in(units);
+    String key =
+        unit == Unit.INCH ? "practice-sheet.panel-size.about" : "practice-sheet.panel-size";
+    return say(key, whole(width, unit), whole(height, unit));
+  }
+
+  private String whole(double metres, Unit unit) {
+    return QuantityWriter.inField(
+        unit.toSi(Math.round(unit.fromSi(metres))), SpokenUnits.usual(Dimension.LENGTH), units);
+  }
+
   /** The value with its expanded uncertainty. */
   public String quantity(Estimate estimate, Dimension dimension) {
     return quantity(estimate, SpokenUnits.usual(dimension));

@@ -142,10 +142,7 @@ final class SheetParts {
                 below + sheet.text() * 0.35,
                 sheet.text(),
                 Align.END,
-                words.say(
-                    "practice-sheet.panel-size",
-                    words.spot(task.panel().width()),
-                    words.spot(task.panel().height())))
+                words.cutSize(task.panel().width(), task.panel().height()))
             .in(Tone.FAINT));
     sheet.moveTo(below + sheet.high(1.5));
   }

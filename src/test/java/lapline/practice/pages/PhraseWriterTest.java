@@ -59,4 +59,11 @@ class PhraseWriterTest {
     assertThat(us.spot(0.223)).isEqualTo("8.8\u00a0in");
     assertThat(metric.spot(0.2234)).isEqualTo("223\u00a0mm");
   }
+
+  @Test
+  void a_panel_cut_to_millimetres_is_about_so_many_inches() {
+    PhraseWriter us = new PhraseWriter(new Messages(), UnitSystem.US);
+    assertThat(us.cutSize(0.15, 0.1)).isEqualTo("about 6\u00a0in × 4\u00a0in");
+    assertThat(metric.cutSize(0.15, 0.1)).isEqualTo("150\u00a0mm × 100\u00a0mm");
+  }
 }
