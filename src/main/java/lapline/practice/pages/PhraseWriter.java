@@ -184,9 +184,18 @@ public final class PhraseWriter {
     if (arg.end() != null) {
       return limit(arg);
     }
-    return arg.standardUncertainty() == null
-        ? quantity(arg.value(), arg.spoken())
-        : quantity(arg.estimate(), arg.spoken());
+    if (arg.standardUncertainty() != null) {
+      return quantity(arg.estimate(), arg.spoken());
+    }
+    return arg.spoken().equals(SpokenUnits.usual(Dimension.LENGTH))
+        ? marked(arg.value())
+        : quantity(arg.value(), arg.spoken());
+  }
+
+  /** A length that a sentence tells to mark or keep; one too short for that stands as it is. */
+  private String marked(double metres) {
+    String spot = spot(metres);
+    return spot.equals(spot(0)) ? quantity(metres, Dimension.LENGTH) : spot;
   }
 
   private String limit(Phrase.Arg arg) {

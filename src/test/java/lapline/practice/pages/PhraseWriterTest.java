@@ -60,6 +60,31 @@ class PhraseWriterTest {
     assertThat(metric.spot(0.2234)).isEqualTo("223\u00a0mm");
   }
 
+  /** A step of 76 mm is chalked at 3 in; nobody finds 2.99 in on a tape. */
+  @Test
+  void a_length_to_mark_is_said_in_tenths_of_an_inch_or_whole_millimetres() {
+    Phrase step =
+        Phrase.message(
+            "cause.spacing-wide.change",
+            Phrase.quantity(0.076, Dimension.LENGTH),
+            Phrase.quantity(0.667, Dimension.SHARE),
+            Phrase.quantity(0.2286, Dimension.LENGTH));
+    assertThat(new PhraseWriter(new Messages(), UnitSystem.US).phrase(step))
+        .startsWith("Mark your passes 3\u00a0in apart")
+        .endsWith("with your fan of 9\u00a0in.");
+    assertThat(metric.phrase(step))
+        .startsWith("Mark your passes 76\u00a0mm apart")
+        .endsWith("with your fan of 229\u00a0mm.");
+  }
+
+  @Test
+  void a_length_too_short_to_mark_is_not_nothing() {
+    Phrase tiny =
+        Phrase.message("cause.spacing-uneven.change", Phrase.quantity(0.001, Dimension.LENGTH));
+    assertThat(new PhraseWriter(new Messages(), UnitSystem.US).phrase(tiny))
+        .contains("step of 0.039\u00a0in every");
+  }
+
   @Test
   void a_panel_cut_to_millimetres_is_about_so_many_inches() {
     PhraseWriter us = new PhraseWriter(new Messages(), UnitSystem.US);
