@@ -13,7 +13,7 @@ import java.util.Optional;
  * type it; capitals, spaces and full stops are set aside.
  */
 public enum Unit {
-  MICROMETRE(Dimension.FILM, 1e-6, 0, "µm", "um", "mu", "micron", "micrometre", "micrometer"),
+  MICROMETRE(Dimension.FILM, 1e-6, 0, "µm", "um", "mu", "µ", "micron", "micrometre", "micrometer"),
   MIL(Dimension.FILM, 25.4e-6, 0, "mil", "thou"),
   FILM_MILLIMETRE(Dimension.FILM, 1e-3, 0, "mm"),
 
