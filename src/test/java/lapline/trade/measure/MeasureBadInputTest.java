@@ -261,6 +261,7 @@ class MeasureBadInputTest {
         "Gum.sum",
         "MeasureException.new",
         "NotUnderstood.new",
+        "QuantityWriter.inField",
         "QuantityWriter.number",
         "QuantityWriter.typed",
         "QuantityWriter.write",

@@ -44,6 +44,20 @@ class QuantityWriterTest {
     assertThat(shown(Unit.INCH.toSi(71.99), UnitSystem.US)).isEqualTo("71.99 in");
   }
 
+  @Test
+  void beside_its_field_a_quantity_keeps_the_unit_of_the_field() {
+    assertThat(inField(Unit.INCH.toSi(254), Dimension.LENGTH)).isEqualTo("254 in");
+    assertThat(inField(5400, Dimension.DURATION)).isEqualTo("5400 s");
+    assertThat(inField(50700, Dimension.CLOCK)).isEqualTo("14:05");
+    assertThat(inField(800, Dimension.GRIT)).isEqualTo("P800");
+    assertThat(inField(Double.NaN, Dimension.LENGTH)).isEqualTo("–");
+  }
+
+  private static String inField(double si, Dimension dimension) {
+    return QuantityWriter.inField(si, SpokenUnits.usual(dimension), UnitSystem.US)
+        .replace('\u00a0', ' ');
+  }
+
   private static String shown(double metres, UnitSystem system) {
     return QuantityWriter.write(metres, Dimension.LENGTH, system).replace('\u00a0', ' ');
   }
