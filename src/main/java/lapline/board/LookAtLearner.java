@@ -125,7 +125,8 @@ public class LookAtLearner {
         panels.stream().filter(a -> !a.isDraft()).toList(),
         evidence,
         signOff.orElse(null),
-        standing.orElse(null));
+        standing.orElse(null),
+        settled);
   }
 
   private static UnitFacts facts(

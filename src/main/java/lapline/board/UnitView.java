@@ -17,6 +17,7 @@ import lapline.signoff.SignOff;
  * @param evidence what speaks for the unit's skill
  * @param signOff the latest sign-off; null where there is none
  * @param standing what it is worth now; null where there is none
+ * @param settled whether it is good and its end still so far off that nothing is done about it
  */
 public record UnitView(
     Unit unit,
@@ -30,12 +31,13 @@ public record UnitView(
     List<Attempt> panels,
     Evidence evidence,
     SignOff signOff,
-    SignOff.Standing standing) {
+    SignOff.Standing standing,
+    boolean settled) {
 
   /** When the sign-off ends or ended, while what is next is for its renewal; else null. */
   public Instant renewing() {
     boolean ends = standing == SignOff.Standing.GOOD || standing == SignOff.Standing.EXPIRED;
-    return ends && next.step() != NextStep.Step.DONE ? signOff.expires() : null;
+    return ends && !settled ? signOff.expires() : null;
   }
 
   /** Whether it has ended already. */

@@ -11,9 +11,9 @@ public record NextStep(Step step, int have, int need) {
 
   /** The steps of a unit in their order. */
   public enum Step {
+    FINISH_ENTRY,
     READ_LESSON,
     ANSWER_CHECKS,
-    FINISH_ENTRY,
     FINISH_EXAM,
     SIT_EXAM,
     TAKE_PANEL,
@@ -29,11 +29,14 @@ public record NextStep(Step step, int have, int need) {
   }
 
   /**
-   * The exam comes before the panels because the cautions are in it. A begun entry comes before the
-   * exam because readings are forgotten sooner than lessons. While an exam that was not passed
-   * rests, panels go on.
+   * A begun entry comes before all else, whatever the unit's standing, because readings are
+   * forgotten sooner than lessons. The exam comes before further panels because the cautions are in
+   * it. While an exam that was not passed rests, panels go on.
    */
   public static NextStep of(UnitFacts facts) {
+    if (facts.entryOpen()) {
+      return once(Step.FINISH_ENTRY);
+    }
     if (facts.signedOff()) {
       return once(Step.DONE);
     }
@@ -42,9 +45,6 @@ public record NextStep(Step step, int have, int need) {
     }
     if (facts.checksRight() < facts.checks()) {
       return new NextStep(Step.ANSWER_CHECKS, facts.checksRight(), facts.checks());
-    }
-    if (facts.entryOpen()) {
-      return once(Step.FINISH_ENTRY);
     }
     return facts.examPassed() ? panels(facts) : exam(facts);
   }

@@ -18,6 +18,10 @@ class UnitViewTest {
   private static final Instant PAST = NOW.minus(Duration.ofDays(14));
 
   private static UnitView view(Step next, SignOff.State state, Instant expires) {
+    return view(next, state, expires, next == Step.DONE);
+  }
+
+  private static UnitView view(Step next, SignOff.State state, Instant expires, boolean settled) {
     UUID id = new UUID(0, 1);
     SignOff signOff = new SignOff(id, id, id, "clear", "1", "c", state, id, NOW, expires);
     return new UnitView(
@@ -32,7 +36,8 @@ class UnitViewTest {
         List.of(),
         null,
         signOff,
-        signOff.at(NOW));
+        signOff.at(NOW),
+        settled);
   }
 
   @Test
@@ -63,8 +68,16 @@ class UnitViewTest {
                     List.of(),
                     null,
                     null,
-                    null)
+                    null,
+                    false)
                 .renewing())
         .isNull();
+  }
+
+  @Test
+  void a_panel_begun_while_the_signoff_is_settled_is_not_for_its_renewal() {
+    assertThat(view(Step.FINISH_ENTRY, SignOff.State.GRANTED, SOON, true).renewing()).isNull();
+    assertThat(view(Step.FINISH_ENTRY, SignOff.State.GRANTED, SOON, false).renewing())
+        .isEqualTo(SOON);
   }
 }

@@ -53,6 +53,17 @@ class NextStepTest {
   }
 
   @Test
+  void an_entry_that_was_begun_comes_first_whatever_the_units_standing() {
+    UnitFacts unread = new UnitFacts(false, 5, 0, false, ExamFacts.NONE, true, 3, 0, 0, false);
+    assertThat(NextStep.of(unread).step()).isEqualTo(Step.FINISH_ENTRY);
+    UnitFacts waits = new UnitFacts(true, 5, 5, true, ExamFacts.NONE, true, 3, 3, 0, false);
+    assertThat(NextStep.of(waits).step()).isEqualTo(Step.FINISH_ENTRY);
+    UnitFacts signed = new UnitFacts(true, 5, 5, true, ExamFacts.NONE, true, 3, 3, 0, true);
+    assertThat(NextStep.of(signed).step()).isEqualTo(Step.FINISH_ENTRY);
+    assertThat(NextStep.of(signed).step().yours()).isTrue();
+  }
+
+  @Test
   void then_panels_until_enough_would_count() {
     assertThat(NextStep.of(facts(true, 5, true, 1, 1)))
         .isEqualTo(new NextStep(Step.TAKE_PANEL, 1, 3));
