@@ -70,42 +70,58 @@ public class RecurringWords {
     String found =
         words.say(
             "recurring.found", r.times(), r.looked(), tasks.task(r.task()), r.isOnLast() ? 1 : 0);
-    return new Told(
-        cause, found, trend(r, words) + counted(r, words), svg(r, cause, number, words));
+    Optional<String> criterion = tasks.criterion(r.task(), r.finding());
+    return new Told(cause, found, trend(r, criterion, words), svg(r, cause, number, words));
   }
 
-  private String counted(Recurring r, PhraseWriter words) {
-    return r.measured().isEmpty()
-        ? ""
-        : counted(r.dimension(), tasks.criterion(r.task(), r.finding()), words);
-  }
-
-  /** A size without a unit is told to be that of its criterion; empty where it has a unit. */
-  static String counted(Dimension of, Optional<String> criterion, PhraseWriter words) {
-    return criterion
-        .filter(label -> words.unit(of).isEmpty())
-        .map(label -> " " + words.say("recurring.counted", label))
-        .orElse("");
-  }
-
-  private static String trend(Recurring r, PhraseWriter words) {
+  /**
+   * How large, and whether it shrinks.
+   *
+   * @param criterion what the cause is about; empty for a cause of the film
+   */
+  static String trend(Recurring r, Optional<String> criterion, PhraseWriter words) {
     List<Recurring.Panel> measured = r.measured();
     if (measured.isEmpty()) {
-      return words.say("recurring.trend.few", "", "", "", "", "", 0);
+      return words.say("recurring.trend.few", "", "", "", "", "", 0, "");
     }
     Dimension of = r.dimension();
+    if (words.unit(of).isEmpty() && criterion.isEmpty()) {
+      // a bare number of nothing says less than no number
+      return "";
+    }
     Optional<SizeTrend> trend = r.trend();
     double slope = trend.map(SizeTrend::slope).orElse(0.0);
     double least = trend.map(SizeTrend::least).orElse(0.0);
     double most = trend.map(SizeTrend::most).orElse(0.0);
     return words.say(
         "recurring.trend." + trend.map(t -> t.told().name()).orElse("few"),
-        words.quantity(Math.abs(slope), of),
-        words.quantity(Math.min(Math.abs(least), Math.abs(most)), of),
-        words.quantity(Math.max(Math.abs(least), Math.abs(most)), of),
+        step(Math.abs(slope), of, words),
+        lowerEnd(Math.min(Math.abs(least), Math.abs(most)), of, words),
+        step(Math.max(Math.abs(least), Math.abs(most)), of, words),
         words.quantity(measured.get(0).size(), of),
         words.quantity(measured.get(measured.size() - 1).size(), of),
-        measured.size());
+        measured.size(),
+        out(of, criterion, words));
+  }
+
+  /** What a size says to be out; one without a unit means nothing but beside its criterion. */
+  private static String out(Dimension of, Optional<String> criterion, PhraseWriter words) {
+    return criterion
+        .filter(label -> words.unit(of).isEmpty())
+        .map(label -> words.say("recurring.out.criterion", label))
+        .orElseGet(() -> words.say("recurring.out"));
+  }
+
+  /** A step from one share to another is in points: as so many per cent it would be of the size. */
+  private static String step(double change, Dimension of, PhraseWriter words) {
+    return of == Dimension.SHARE
+        ? words.say("recurring.points", words.figure(change, of))
+        : words.quantity(change, of);
+  }
+
+  /** The points are said once, at the upper end. */
+  private static String lowerEnd(double change, Dimension of, PhraseWriter words) {
+    return of == Dimension.SHARE ? words.figure(change, of) : words.quantity(change, of);
   }
 
   private String svg(Recurring r, String cause, int number, PhraseWriter words) {

@@ -3,13 +3,9 @@ package lapline.board.pages;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import java.util.Optional;
 import lapline.content.ContentFiles;
 import lapline.pages.Messages;
 import lapline.practice.PracticeTasks;
-import lapline.practice.pages.PhraseWriter;
-import lapline.trade.measure.Dimension;
-import lapline.trade.measure.UnitSystem;
 import org.junit.jupiter.api.Test;
 
 /** The name of a cause goes on in a heading without its full stop. */
@@ -34,14 +30,5 @@ class TaskWordsTest {
         .hasValue("Coats until the card is hidden");
     assertThat(TaskWords.criterion(course, "clear/two-coats", "arcing")).isEmpty();
     assertThat(TaskWords.criterion(course, "gone", "hiding.high")).isEmpty();
-  }
-
-  @Test
-  void a_size_without_a_unit_is_told_to_be_that_of_its_criterion() {
-    PhraseWriter words = new PhraseWriter(new Messages(), UnitSystem.METRIC);
-    assertThat(RecurringWords.counted(Dimension.NUMBER, Optional.of("Coats to hide"), words))
-        .isEqualTo(" These numbers are what ‘Coats to hide’ was above or below its target.");
-    assertThat(RecurringWords.counted(Dimension.LENGTH, Optional.of("Bleed"), words)).isEmpty();
-    assertThat(RecurringWords.counted(Dimension.NUMBER, Optional.empty(), words)).isEmpty();
   }
 }
