@@ -2,6 +2,7 @@ package lapline.board;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import lapline.lessons.NextStep;
 import lapline.lessons.Unit;
 import lapline.practice.Attempt;
@@ -33,6 +34,16 @@ public record UnitView(
     SignOff signOff,
     SignOff.Standing standing,
     boolean settled) {
+
+  /** The task of the next panel to take: the last of the unit. */
+  public PracticeTask nextTask() {
+    return tasks.get(tasks.size() - 1);
+  }
+
+  /** The latest panel of that task; empty where none of the last ones is of it. */
+  public Optional<Attempt> lastOfNextTask() {
+    return panels.stream().filter(a -> a.task().equals(nextTask().id())).findFirst();
+  }
 
   /** When the sign-off ends or ended, while what is next is for its renewal; else null. */
   public Instant renewing() {

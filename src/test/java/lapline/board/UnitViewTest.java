@@ -8,7 +8,11 @@ import java.util.List;
 import java.util.UUID;
 import lapline.lessons.NextStep;
 import lapline.lessons.NextStep.Step;
+import lapline.practice.Attempt;
+import lapline.practice.ClearPanel;
+import lapline.practice.PracticeTask;
 import lapline.signoff.SignOff;
+import lapline.trade.measure.UnitSystem;
 import org.junit.jupiter.api.Test;
 
 /** What a learner is told about a sign-off that is near its end. */
@@ -79,5 +83,43 @@ class UnitViewTest {
     assertThat(view(Step.FINISH_ENTRY, SignOff.State.GRANTED, SOON, true).renewing()).isNull();
     assertThat(view(Step.FINISH_ENTRY, SignOff.State.GRANTED, SOON, false).renewing())
         .isEqualTo(SOON);
+  }
+
+  private static Attempt panel(String task, int day) {
+    UUID id = new UUID(1, day);
+    Instant scored = NOW.plus(Duration.ofDays(day));
+    Attempt.Outcome outcome = new Attempt.Outcome(scored, 70, false);
+    return new Attempt(
+        id,
+        id,
+        id,
+        task,
+        "v1",
+        "clear",
+        "clear",
+        "code",
+        "",
+        null,
+        UnitSystem.METRIC,
+        Attempt.State.SCORED,
+        0,
+        scored,
+        outcome);
+  }
+
+  private static UnitView withPanels(Attempt... newestFirst) {
+    NextStep next = new NextStep(Step.TAKE_PANEL, 1, 5);
+    List<PracticeTask> tasks = List.of(ClearPanel.TASK);
+    return new UnitView(
+        null, next, 0, 0, true, null, tasks, null, List.of(newestFirst), null, null, null, false);
+  }
+
+  @Test
+  void the_last_panel_that_counts_for_the_next_one_is_of_the_same_task() {
+    String task = ClearPanel.TASK.id();
+    Attempt latest = panel(task, 3);
+    assertThat(withPanels(panel("clear/other", 4), latest, panel(task, 1)).lastOfNextTask())
+        .contains(latest);
+    assertThat(withPanels(panel("clear/other", 4)).lastOfNextTask()).isEmpty();
   }
 }

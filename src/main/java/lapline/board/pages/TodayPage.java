@@ -19,6 +19,7 @@ import lapline.practice.Attempt;
 import lapline.practice.Attempt.State;
 import lapline.practice.AttemptQuery;
 import lapline.practice.FindAttempts;
+import lapline.practice.pages.LastAdvice;
 
 /** What do I do next, and why that? */
 @Named
@@ -31,7 +32,9 @@ public class TodayPage {
   @Inject private LookAtLearner look;
   @Inject private FindAttempts find;
   @Inject private SeeGradings see;
+  @Inject private LastAdvice advice;
   @Inject private Clock clock;
+  private final Once<String> change = new Once<>(this::change);
   private final Once<Decided> decided = new Once<>(this::decided);
   private List<UnitView> units;
 
@@ -52,6 +55,18 @@ public class TodayPage {
         .filter(u -> u.next().step().yours())
         .min(Comparator.comparing(u -> u.next().step() == Step.FINISH_ENTRY ? 0 : 1))
         .orElse(null);
+  }
+
+  /** What the last panel asks to be changed on the one to take next; empty for nothing. */
+  public String getChange() {
+    return change.get();
+  }
+
+  private String change() {
+    UnitView next = getNext();
+    return next == null || next.next().step() != Step.TAKE_PANEL
+        ? ""
+        : next.lastOfNextTask().map(panel -> advice.of(signedIn.person(), panel)).orElse("");
   }
 
   /** The latest panel that an instructor decided on, while that is news; else null. */

@@ -8,7 +8,6 @@ import jakarta.inject.Named;
 import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
-import lapline.pages.Messages;
 import lapline.people.NotFoundException;
 import lapline.people.Person;
 import lapline.people.SignedIn;
@@ -17,7 +16,6 @@ import lapline.practice.AttemptQuery;
 import lapline.practice.FindAttempts;
 import lapline.practice.GunCard;
 import lapline.practice.LookAfterGunCards;
-import lapline.practice.PanelScore;
 import lapline.practice.PracticeTask;
 import lapline.practice.PracticeTasks;
 import lapline.practice.StartAttempt;
@@ -31,7 +29,7 @@ public class StartPage {
   @Inject private StartAttempt start;
   @Inject private FindAttempts find;
   @Inject private LookAfterGunCards gunCards;
-  @Inject private Messages words;
+  @Inject private LastAdvice advice;
   private String taskId;
   private String gunCard;
   private String changedWhat;
@@ -110,12 +108,8 @@ public class StartPage {
   /** The one change that the last result of this task asks for; empty for none. */
   public String getLastAdvice() {
     AttemptQuery last = AttemptQuery.of(person().workshop(), 0, 1).by(person().id()).under(taskId);
-    PhraseWriter writer = new PhraseWriter(words, person().units());
     return find.page(person(), last).stream()
-        .flatMap(attempt -> find.judged(person(), attempt.id()).stream())
-        .flatMap(judged -> judged.score().findings().stream().limit(1))
-        .filter(PanelScore.Finding::decided)
-        .map(finding -> writer.noted(finding.change()))
+        .map(attempt -> advice.of(person(), attempt))
         .findFirst()
         .orElse("");
   }
