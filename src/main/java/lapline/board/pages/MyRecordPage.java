@@ -49,6 +49,11 @@ public class MyRecordPage {
     return WAYS.getOrDefault(line.key(), "/learn/unit");
   }
 
+  /** Where on that page: a list of panels stands below much else; null for the top. */
+  public String part(Evidence.Line line) {
+    return WAYS.containsKey(line.key()) ? null : "panels";
+  }
+
   public String id() {
     return signedIn.person().id().toString();
   }
