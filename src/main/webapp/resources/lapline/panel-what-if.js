@@ -7,7 +7,7 @@ const was = given.stroke;
 const filmWas = filmOf(was);
 const COLUMNS = 60;
 const ROWS = Math.max(12, Math.round(COLUMNS * was.height / was.width));
-const most = 1.15 * Math.max(given.most, ...given.places.map(p => p.film));
+const usualTop = 1.15 * Math.max(given.most, ...given.places.map(p => p.film));
 const sliders = Object.fromEntries(['overlap', 'distance', 'speed', 'arc', 'coats'].map(id => [id, document.getElementById(id)]));
 const says = id => document.getElementById(id + '-says');
 const write = film => (film / given.unit.size).toFixed(given.unit.digits);
@@ -113,37 +113,76 @@ function numbers(id, words, isOff) {
   }
 }
 
-function cut(film) {
+const CUT = {high: 190, head: 28, foot: 24, left: 48, letter: 13};
+
+/** Film along the middle of the panel, from the lower edge to the upper. */
+const alongCut = film => Array.from({length: 121}, (_, i) => film(was.width / 2, i / 120 * was.height));
+
+const cutWas = alongCut(filmWas);
+
+/** As it was wherever that holds the line, so that small changes do not move the band; else a round number above it. */
+function topOver(highest) {
+  if (highest <= usualTop) return usualTop;
+  const number = highest / given.unit.size;
+  const step = Math.pow(10, Math.floor(Math.log10(number))) / 4;
+  return Math.ceil(1.02 * number / step) * step * given.unit.size;
+}
+
+/** A canvas of the cut's height, as sharp as the screen. */
+function cutCanvas() {
   const canvas = document.getElementById('cut');
   const wide = canvas.clientWidth || 300;
   const sharp = window.devicePixelRatio || 1;
-  const high = 150;
   canvas.width = wide * sharp;
-  canvas.height = high * sharp;
+  canvas.height = CUT.high * sharp;
   const on = canvas.getContext('2d');
   on.scale(sharp, sharp);
-  const y = f => high - 18 - (high - 26) * f / most;
-  on.fillStyle = '#dfe8df';
-  on.fillRect(0, y(given.most), wide, y(given.least) - y(given.most));
-  line(on, filmWas, wide, y, [5, 4], '#5b636c');
-  line(on, film, wide, y, [], '#1d2126');
-  on.fillStyle = '#1d2126';
-  on.font = '13px sans-serif';
-  on.fillText(page.dataset.lower, 2, high - 3);
-  on.textAlign = 'right';
-  on.fillText(page.dataset.upper, wide - 2, high - 3);
+  on.font = `${CUT.letter}px sans-serif`;
+  return {canvas, on, wide};
 }
 
-function line(on, film, wide, y, dash, colour) {
+function cut(film) {
+  const {canvas, on, wide} = cutCanvas();
+  const line = alongCut(film);
+  const top = topOver(Math.max(...cutWas, ...line));
+  const ground = CUT.high - CUT.foot;
+  const y = f => ground - (ground - CUT.head) * f / top;
+  on.fillStyle = '#dfe8df';
+  on.fillRect(CUT.left, y(given.most), wide - CUT.left, y(given.least) - y(given.most));
+  curve(on, cutWas, wide, y, [5, 4], '#5b636c');
+  curve(on, line, wide, y, [], '#1d2126');
+  axis(on, top, y);
+  on.textBaseline = 'alphabetic';
+  on.textAlign = 'left';
+  on.fillText(page.dataset.lower, CUT.left, CUT.high - 5);
+  on.textAlign = 'right';
+  on.fillText(page.dataset.upper, wide - 2, CUT.high - 5);
+  canvas.dataset.top = write(top);
+}
+
+/** The figures of top, range and ground; a figure that another would cover moves down. */
+function axis(on, top, y) {
+  const figures = [[top, write(top)], [given.most, given.limits.most], [given.least, given.limits.least], [0, '0']];
+  on.fillStyle = '#1d2126';
+  on.textAlign = 'right';
+  on.textBaseline = 'middle';
+  let free = 0;
+  for (const [film, figure] of figures) {
+    on.fillRect(CUT.left - 4, y(film) - 0.5, 4, 1);
+    free = Math.max(y(film), free);
+    on.fillText(figure, CUT.left - 7, free);
+    free += CUT.letter + 1;
+  }
+  on.textAlign = 'left';
+  on.fillText(page.dataset.film, 2, CUT.letter * 0.6);
+}
+
+function curve(on, films, wide, y, dash, colour) {
   on.setLineDash(dash);
   on.strokeStyle = colour;
   on.lineWidth = 2;
   on.beginPath();
-  for (let i = 0; i <= 120; i++) {
-    const f = Math.min(most, film(was.width / 2, i / 120 * was.height));
-    if (i) on.lineTo(i / 120 * wide, y(f));
-    else on.moveTo(0, y(f));
-  }
+  films.forEach((f, i) => on.lineTo(CUT.left + i / (films.length - 1) * (wide - CUT.left), y(f)));
   on.stroke();
 }
 

@@ -55,6 +55,7 @@ final class SprayedAgain {
       assertThat(Double.parseDouble(drawn)).as("milliseconds to redraw").isLessThan(100);
     }
     assertThat(journey.text()).contains("Overlap: 80");
+    isInsideItsPicture();
     pressWhoCannotDrag();
     journey.press("back");
     assertThat(cell("mean-then")).isEqualTo(cell("mean-was"));
@@ -94,6 +95,20 @@ final class SprayedAgain {
             .isCloseTo(1e6 * here.at(places.get(p).get(0), places.get(p).get(1)), within(1e-9));
       }
     }
+  }
+
+  /** A line that leaves the usual scale is not cut off: the scale grows with it, and says so. */
+  private void isInsideItsPicture() {
+    slide("speed", 100);
+    slide("overlap", 40);
+    double usual = topOfCut();
+    slide("overlap", 90);
+    assertThat(topOfCut()).isGreaterThan(usual);
+    assertThat(topOfCut()).isGreaterThanOrEqualTo(Double.parseDouble(cell("mean-then")));
+  }
+
+  private double topOfCut() {
+    return Double.parseDouble(journey.until(By.id("cut")).getDomAttribute("data-top"));
   }
 
   /** A slider under a glove: each press goes on by a step worth seeing, and the film follows. */

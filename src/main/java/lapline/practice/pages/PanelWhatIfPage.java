@@ -9,6 +9,7 @@ import lapline.people.pages.Quantities;
 import lapline.practice.FilmField;
 import lapline.practice.PanelScore;
 import lapline.trade.measure.Dimension;
+import lapline.trade.measure.Limits;
 import lapline.trade.measure.Unit;
 import lapline.trade.stroke.StrokeFilm;
 
@@ -45,11 +46,16 @@ public class PanelWhatIfPage {
     }
   }
 
-  /** What the script draws from; film and lengths in metres. */
+  /**
+   * What the script draws from; film and lengths in metres.
+   *
+   * @param limits least and most as the reader's words have them
+   */
   private record Data(
       StrokeFilm stroke,
       double least,
       double most,
+      Limits limits,
       double scatter,
       FilmUnit unit,
       List<FilmField.PlaceFilm> places) {}
@@ -122,6 +128,7 @@ public class PanelWhatIfPage {
             score().stroke(),
             film.target().least(),
             film.target().most(),
+            say.writer().figures(film.target(), Dimension.FILM),
             scatter(film),
             new FilmUnit(size, size > 1e-5 ? 2 : 0),
             film.places());
