@@ -23,8 +23,8 @@ public class PanelWhatIfPage {
   private static final List<Slider> SLIDERS =
       List.of(
           new Slider("overlap", 0, 90, 1, 5),
-          new Slider("distance", 50, 200, 5, 10),
-          new Slider("speed", 50, 200, 5, 10),
+          new Slider("distance", 50, 200, 1, 10),
+          new Slider("speed", 50, 200, 1, 10),
           new Slider("arc", 0, 80, 1, 5),
           new Slider("coats", 1, 5, 1, 1));
 

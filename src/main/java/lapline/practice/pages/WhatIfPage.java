@@ -19,6 +19,7 @@ import lapline.trade.measure.QuantityWriter;
 import lapline.trade.measure.ReadQuantity;
 import lapline.trade.measure.ReadQuantity.NotUnderstood;
 import lapline.trade.measure.ReadQuantity.Understood;
+import lapline.trade.measure.UnitSystem;
 
 /** What would the film be if one thing were changed? Everything stands in the page's address. */
 @Named
@@ -27,11 +28,15 @@ public class WhatIfPage {
   /** A usual clear, to start from; common practice, no source. */
   private static final SprayPlan USUAL = new SprayPlan(55e-6, 0.45, 0.1, 0.06, 0.2, 0.1, 0.3, 2);
 
+  /** The same where people think in inches and mil, in round numbers of these. */
+  private static final SprayPlan USUAL_US =
+      new SprayPlan(55.88e-6, 0.45, 0.1, 0.06096, 0.2032, 0.1016, 0.3048, 2);
+
   @Inject private Quantities quantities;
   @Inject private Say say;
   private final List<Field> fields = new ArrayList<>();
   private Thing changed = Thing.SPACING;
-  private SprayPlan now = USUAL;
+  private SprayPlan now;
   private boolean wrong;
   private SprayChange change;
   private Field to;
@@ -48,8 +53,9 @@ public class WhatIfPage {
   void read() {
     Map<String, String> given =
         FacesContext.getCurrentInstance().getExternalContext().getRequestParameterMap();
+    now = usual();
     for (Thing thing : Thing.values()) {
-      String usual = written(thing, USUAL.get(thing));
+      String usual = written(thing, usual().get(thing));
       Field field = field(id(thing), thing, given.getOrDefault(id(thing), usual));
       fields.add(field);
       if (field.problem().isEmpty()) {
@@ -64,10 +70,22 @@ public class WhatIfPage {
     }
   }
 
-  /** A change large enough to be seen. */
+  private SprayPlan usual() {
+    return usual(quantities.units());
+  }
+
+  static SprayPlan usual(UnitSystem units) {
+    return units == UnitSystem.US ? USUAL_US : USUAL;
+  }
+
   private double suggested() {
-    double value = now.get(changed);
-    return changed == Thing.COATS ? value + 1 : Math.min(changed.most(), value * 1.25);
+    return suggested(changed, now.get(changed), quantities.units());
+  }
+
+  /** A change large enough to be seen, to a number that is easily said. */
+  static double suggested(Thing changed, double value, UnitSystem units) {
+    double other = changed == Thing.COATS ? value + 1 : value * 1.25;
+    return Math.min(changed.most(), WhatIfSlider.rounded(changed, other, units));
   }
 
   static String id(Thing thing) {
@@ -76,7 +94,7 @@ public class WhatIfPage {
 
   private Field field(String id, Thing thing, String typed) {
     String problem = problem(thing, typed);
-    double at = problem.isEmpty() ? value(thing, typed) : USUAL.get(thing);
+    double at = problem.isEmpty() ? value(thing, typed) : usual().get(thing);
     return new Field(
         id,
         "what-if." + id(thing),

@@ -5,26 +5,41 @@ import lapline.trade.measure.Unit;
 import lapline.trade.measure.UnitSystem;
 
 /**
- * The slider beside a number of the what-if page, in the reader's units and in round steps: over
- * what people spray with, and on to the number itself where that lies outside.
+ * The slider beside a number of the what-if page, in the reader's units: over what people spray
+ * with, and on to the number itself where that lies outside. Its steps are counted from the number,
+ * so that it stands on it whatever it is, and one press of an arrow key goes on by one step.
  */
 public record WhatIfSlider(double least, double most, double step, double at) {
-  private static final int STEPS = 60;
-
   /**
    * @param value SI
    */
   static WhatIfSlider of(Thing thing, double value, UnitSystem units) {
     Unit unit = Unit.preferred(thing.dimension(), units);
     double[] usual = usual(thing);
-    double from = unit.fromSi(Math.min(usual[0], value));
-    double to = unit.fromSi(Math.max(usual[1], value));
-    double step = thing == Thing.COATS ? 1 : round((to - from) / STEPS * (1 + 1e-9));
+    double at = unit.fromSi(value);
+    double step = step(unit);
+    double down = Math.floor((at - unit.fromSi(usual[0])) / step + 1e-9);
+    double up = Math.floor((unit.fromSi(usual[1]) - at) / step + 1e-9);
     return new WhatIfSlider(
-        on(step, Math.ceil(from / step - 1e-9)),
-        on(step, Math.ceil(to / step - 1e-9)),
-        step,
-        unit.fromSi(value));
+        clean(at - step * Math.max(0, down)), clean(at + step * Math.max(0, up)), step, clean(at));
+  }
+
+  /** A value in SI on the nearest whole number of steps. */
+  static double rounded(Thing thing, double value, UnitSystem units) {
+    Unit unit = Unit.preferred(thing.dimension(), units);
+    double step = step(unit);
+    return unit.toSi(step * Math.round(unit.fromSi(value) / step));
+  }
+
+  /** What a hand or a gauge can tell apart. */
+  private static double step(Unit unit) {
+    return switch (unit) {
+      case MIL -> 0.05;
+      case INCH -> 0.1;
+      case INCH_PER_SECOND -> 0.5;
+      case MILLIMETRE_PER_SECOND -> 10;
+      default -> 1;
+    };
   }
 
   /** From small spot guns to wide full-size ones, in SI; common practice, no source. */
@@ -41,15 +56,8 @@ public record WhatIfSlider(double least, double most, double step, double at) {
     };
   }
 
-  /** 1, 2 or 5 in its decade, not above what is asked. */
-  private static double round(double step) {
-    double decade = Math.pow(10, Math.floor(Math.log10(step)));
-    double figure = step / decade;
-    return decade * (figure >= 5 ? 5 : figure >= 2 ? 2 : 1);
-  }
-
-  /** So many steps, without the noise of a binary product. */
-  private static double on(double step, double count) {
-    return Math.round(step * count * 1e6) / 1e6;
+  /** Without the noise of a binary product. */
+  private static double clean(double value) {
+    return Math.round(value * 1e6) / 1e6;
   }
 }
