@@ -14,6 +14,13 @@ const write = film => (film / given.unit.size).toFixed(given.unit.digits);
 const signed = film => (Number(write(film)) === 0 ? '' : film < 0 ? '\u2212' : '+') + write(Math.abs(film));
 const percent = share => Math.round(100 * share) + '\u00a0%';
 
+/** A share of what was written down, with what that is; of what nobody wrote down the share alone. */
+function ofWhatWas(id) {
+  const now = Number(sliders[id].value);
+  const written = given.hand[id]?.[now - Number(sliders[id].min)];
+  return percent(now / 100) + (written ? ` \u2013 ${written}` : '');
+}
+
 function change() {
   const still = asItWas(was);
   const distance = Number(sliders.distance.value) / 100;
@@ -210,8 +217,8 @@ function redraw() {
   row('inside', before.inside, after.inside, percent);
   document.getElementById('now').textContent = spoken();
   says('overlap').textContent = percent(1 - what.step / (was.fanWidth * what.distance));
-  says('distance').textContent = percent(what.distance);
-  says('speed').textContent = percent(what.speed);
+  says('distance').textContent = ofWhatWas('distance');
+  says('speed').textContent = ofWhatWas('speed');
   says('arc').textContent = percent(what.missingAtEnds);
   says('coats').textContent = what.coats;
   page.dataset.drawnIn = performance.now() - started;

@@ -4,6 +4,7 @@ import jakarta.enterprise.context.RequestScoped;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import java.util.List;
+import java.util.Map;
 import lapline.content.Json;
 import lapline.people.pages.Quantities;
 import lapline.practice.FilmField;
@@ -20,11 +21,16 @@ import lapline.trade.stroke.StrokeFilm;
 @Named
 @RequestScoped
 public class PanelWhatIfPage {
+  /** Per cent of the distance and the speed that were; beyond, nobody sprays a panel. */
+  private static final int LEAST_OF_HAND = 50;
+
+  private static final int MOST_OF_HAND = 200;
+
   private static final List<Slider> SLIDERS =
       List.of(
           new Slider("overlap", 0, 90, 1, 5),
-          new Slider("distance", 50, 200, 1, 10),
-          new Slider("speed", 50, 200, 1, 10),
+          new Slider("distance", LEAST_OF_HAND, MOST_OF_HAND, 1, 10),
+          new Slider("speed", LEAST_OF_HAND, MOST_OF_HAND, 1, 10),
           new Slider("arc", 0, 80, 1, 5),
           new Slider("coats", 1, 5, 1, 1));
 
@@ -50,6 +56,7 @@ public class PanelWhatIfPage {
    * What the script draws from; film and lengths in metres.
    *
    * @param limits least and most as the reader's words have them
+   * @param hand what each per cent of distance and speed is, from the sliders' least, in words
    */
   private record Data(
       StrokeFilm stroke,
@@ -58,6 +65,7 @@ public class PanelWhatIfPage {
       Limits limits,
       double scatter,
       FilmUnit unit,
+      Map<String, List<String>> hand,
       List<FilmField.PlaceFilm> places) {}
 
   /** A number of this unit is metres over its size. */
@@ -131,6 +139,7 @@ public class PanelWhatIfPage {
             say.writer().figures(film.target(), Dimension.FILM),
             scatter(film),
             new FilmUnit(size, size > 1e-5 ? 2 : 0),
+            new HandByPerCent(score(), say.writer()).from(LEAST_OF_HAND, MOST_OF_HAND),
             film.places());
     return Json.write(data).replace("<", "\\u003c");
   }
