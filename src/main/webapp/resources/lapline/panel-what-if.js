@@ -71,11 +71,11 @@ function panel(id) {
   return on;
 }
 
-/** Darker is thicker; dots are too thin and lines are too thick. */
+/** Of the shades that the legend has. */
 function shade(film) {
-  const thin = 0.6 * given.least;
-  const share = Math.max(0, Math.min(1, (film - thin) / (1.3 * given.most - thin)));
-  return `hsl(210 12% ${Math.round(92 - 64 * share)}%)`;
+  const {thinnest, thickest, tones} = given.scale;
+  const share = (film - thinnest) / (thickest - thinnest);
+  return tones[Math.max(0, Math.min(tones.length - 1, Math.floor(tones.length * share)))];
 }
 
 function map(id, cells) {
@@ -90,10 +90,10 @@ function map(id, cells) {
       on.fillStyle = shade(film);
       on.fillRect(x, y, w + 0.5, h + 0.5);
       if (film < given.least && (r + c) % 2 === 0) {
-        on.fillStyle = '#111';
+        on.fillStyle = '#1d1b18';
         on.fillRect(x + w / 2 - 1.2, y + h / 2 - 1.2, 2.4, 2.4);
       } else if (film > given.most) {
-        on.strokeStyle = '#fff';
+        on.strokeStyle = '#1d1b18';
         on.lineWidth = 1.2;
         on.beginPath();
         on.moveTo(x, y + h);
@@ -225,7 +225,6 @@ function redraw() {
 }
 
 function still() {
-  numbers('read', p => write(p.film), p => p.film < given.least || p.film > given.most);
   numbers('off', p => signed(p.film - filmWas(p.x, p.y)),
     p => Math.abs(p.film - filmWas(p.x, p.y)) > 3 * given.scatter);
 }

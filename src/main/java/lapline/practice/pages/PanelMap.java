@@ -36,8 +36,8 @@ final class PanelMap {
   private final PanelScale scale;
   private final PanelPlan plan;
   private final FilmBands bands;
-  private final double thinnest;
-  private final double thickest;
+  private double thinnest;
+  private double thickest;
   private List<PanelOutline.Place> asked = List.of();
 
   PanelMap(PanelOutline panel, FilmField film, PhraseWriter words) {
@@ -53,6 +53,13 @@ final class PanelMap {
   /** The same map with the spots marked where a further reading would tell most. */
   PanelMap asking(List<PanelScore.NextPlace> spots) {
     asked = FurtherPlaces.of(scale.panel(), spots);
+    return this;
+  }
+
+  /** The same map shaded from this film to that, to be held against another map. */
+  PanelMap over(double thinnest, double thickest) {
+    this.thinnest = thinnest;
+    this.thickest = thickest;
     return this;
   }
 

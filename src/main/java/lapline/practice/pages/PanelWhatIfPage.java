@@ -63,6 +63,7 @@ public class PanelWhatIfPage {
       double least,
       double most,
       Limits limits,
+      SprayedMaps.Scale scale,
       double scatter,
       FilmUnit unit,
       Map<String, List<String>> hand,
@@ -126,6 +127,19 @@ public class PanelWhatIfPage {
     return Math.hypot(reading(film), TEXTURE);
   }
 
+  private SprayedMaps maps() {
+    return new SprayedMaps(result.getTask().panel(), score().film(), say.writer());
+  }
+
+  /** The map of what was read, as SVG. */
+  public String getMeasured() {
+    return maps().measured();
+  }
+
+  public String getLegend() {
+    return maps().legend();
+  }
+
   /** As JSON that cannot end the element it stands in. */
   public String getData() {
     FilmField film = score().film();
@@ -137,6 +151,7 @@ public class PanelWhatIfPage {
             film.target().least(),
             film.target().most(),
             say.writer().figures(film.target(), Dimension.FILM),
+            maps().scale(),
             scatter(film),
             new FilmUnit(size, size > 1e-5 ? 2 : 0),
             new HandByPerCent(score(), say.writer()).from(LEAST_OF_HAND, MOST_OF_HAND),
