@@ -4,7 +4,8 @@ const REACH = 1.3;
 const BLUR = 0.1;
 const STEPS = 64;
 const LOST_WITH_DISTANCE = 2.5;
-const MISSED_WITH_DISTANCE = 0.5;
+const LOST_AT_TWICE_THE_DISTANCE = 0.3;
+const LEAST_ARRIVING = 0.01;
 const LEAST_LEFT = 0.02;
 
 const blurred = v => BLUR * Math.log1p(Math.exp(v / BLUR));
@@ -80,7 +81,7 @@ export function changed(s, change) {
     const coat = s.coats[i % s.coats.length];
     coats.push(change.step === s.step ? coat : even(coat, change.step, fanWidth, s.height));
   }
-  const arrives = Math.pow(change.distance, -MISSED_WITH_DISTANCE);
+  const arrives = Math.max(LEAST_ARRIVING, 1 - LOST_AT_TWICE_THE_DISTANCE * (change.distance - 1));
   return {
     ...s,
     level: s.level * s.step / change.step * arrives / change.speed * change.coats / s.coats.length,

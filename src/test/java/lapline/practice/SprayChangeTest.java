@@ -3,8 +3,10 @@ package lapline.practice;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import lapline.practice.SprayPlan.Thing;
 import lapline.trade.spray.TransferLoss.Basis;
+import lapline.trade.stroke.StrokeFilm;
 import org.junit.jupiter.api.Test;
 
 /** Change one thing, and the film follows by arithmetic anybody can check. */
@@ -41,6 +43,31 @@ class SprayChangeTest {
     assertThat(further.thickest().dryFilm()).isCloseTo(48e-6, within(1e-12));
     assertThat(further.thinnest().dryFilm()).isCloseTo(0.7 * 48e-6, within(1e-12));
     assertThat(further.basis()).isEqualTo(Basis.RULE_OF_THUMB);
+  }
+
+  /** The page that sprays one measured panel again and the one that asks for numbers. */
+  @Test
+  void both_what_if_pages_lose_as_much_paint_from_farther_away() {
+    StrokeFilm panel =
+        new StrokeFilm(
+            0.6,
+            0.4,
+            57e-6,
+            0.06,
+            0.2,
+            2,
+            0,
+            0,
+            0,
+            0,
+            List.of(),
+            List.of(List.of(new StrokeFilm.Pass(0.2, 1))),
+            List.of());
+    for (double ratio : new double[] {0.5, 0.8, 1.3, 2}) {
+      StrokeFilm again = panel.with(new StrokeFilm.Change(0.06, ratio, 1, 0, 1));
+      double asked = changing(Thing.DISTANCE, 0.1 * ratio).then().dryFilm() / PLAN.dryFilm();
+      assertThat(again.level() / panel.level()).isCloseTo(asked, within(1e-12));
+    }
   }
 
   @Test

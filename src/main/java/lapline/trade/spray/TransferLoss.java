@@ -66,6 +66,17 @@ public record TransferLoss(double likely, double least, double most, Basis basis
   }
 
   /**
+   * What likely arrives at another distance, over what arrived: above 1 from nearer, and a
+   * hundredth where the straight line ends. For film whose efficiency nobody knows; {@link
+   * PlanChange.Distance} has the same law for one that is known.
+   *
+   * @param ratio the other distance over the known one, more than 0
+   */
+  public double arriving(double ratio) {
+    return Math.max(0.01, 1 - likely * (Valid.positive("ratio", ratio) - 1));
+  }
+
+  /**
    * Transfer efficiency at another distance, from 0.01 to 1: nearer more arrives, never more than
    * all; far away a hundredth is left, since the straight line ends there.
    *

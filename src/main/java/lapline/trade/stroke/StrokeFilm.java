@@ -3,6 +3,7 @@ package lapline.trade.stroke;
 import java.util.ArrayList;
 import java.util.List;
 import lapline.trade.measure.Valid;
+import lapline.trade.spray.TransferLoss;
 
 /**
  * The film of a panel as plain numbers, to be kept and to be sprayed again with one thing changed:
@@ -120,7 +121,7 @@ public record StrokeFilm(
       List<Pass> coat = coats.get(i % coats.size());
       passes.add(otherStep ? even(coat, change.step(), fanWidth * change.distance()) : coat);
     }
-    double arrives = Math.pow(change.distance(), -StrokeModel.MISSED_WITH_DISTANCE);
+    double arrives = TransferLoss.assumed().arriving(change.distance());
     return new StrokeFilm(
         width,
         height,

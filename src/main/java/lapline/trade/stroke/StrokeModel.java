@@ -24,9 +24,6 @@ final class StrokeModel {
    */
   static final double LOST_WITH_DISTANCE = 2.5;
 
-  /** Of it, what is paint that misses; the rest is speed. */
-  static final double MISSED_WITH_DISTANCE = 0.5;
-
   static final int LEVEL = 0;
   static final int STEP = 1;
   static final int FAN = 2;

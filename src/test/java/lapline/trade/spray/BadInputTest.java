@@ -127,6 +127,7 @@ class BadInputTest {
         .and("TransferLoss.measured", "reversed", () -> TransferLoss.measured(0.3, 0.6, 0.2, 0.4))
         .and("TransferLoss.new", "reversed", () -> new TransferLoss(0.3, 0.4, 0.6, null))
         .numbers("TransferLoss.new", a -> new TransferLoss(a[0], a[1], a[2], null), 0.3, 0, 0.6)
+        .positives("TransferLoss.arriving", a -> TransferLoss.assumed().arriving(a[0]), 1.5)
         .positives(
             "StrokePlan.new",
             a -> new StrokePlan(PAINT, FAN, PARABOLA, a[0], a[1], a[2]),

@@ -77,13 +77,13 @@ class StrokeFilmTest {
         .isCloseTo(1.5 * mean, within(1e-9));
   }
 
-  /** Half of the paint's power of ½ is lost: 2^−½ arrives from twice the distance. */
+  /** By the course's assumption three tenths of the paint miss from twice the distance. */
   @Test
   void from_twice_the_distance_less_paint_arrives_in_a_wider_fan() {
     StrokeFilm film = even();
     StrokeFilm far = film.with(new Change(film.step(), 2, 1, 0, 2));
     assertThat(far.fanWidth()).isCloseTo(2 * film.fanWidth(), within(1e-12));
-    assertThat(far.level()).isCloseTo(film.level() / Math.sqrt(2), within(1e-12));
+    assertThat(far.level()).isCloseTo(0.7 * film.level(), within(1e-12));
   }
 
   @Test
