@@ -74,9 +74,18 @@ public final class PhraseWriter {
 
   /** A distance on the panel as one points it out: whole millimetres, or tenths of an inch. */
   public String spot(double metres) {
+    return quantity(pointedOut(metres), Dimension.LENGTH);
+  }
+
+  /** The same without its unit. */
+  String spotFigure(double metres) {
+    return figure(pointedOut(metres), Dimension.LENGTH);
+  }
+
+  private double pointedOut(double metres) {
     Unit unit = SpokenUnits.usual(Dimension.LENGTH).in(units);
     double step = unit.toSi(unit == Unit.INCH ? 0.1 : 1);
-    return quantity(Math.round(metres / step) * step, Dimension.LENGTH);
+    return Math.round(metres / step) * step;
   }
 
   /**

@@ -3,14 +3,17 @@ package lapline.practice.pages;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.stream.Collectors;
 import lapline.pages.drawing.QrCode;
 import lapline.pages.drawing.Shape;
 import lapline.pages.drawing.Shape.Align;
 import lapline.pages.drawing.Shape.Words;
 import lapline.pages.drawing.SheetColumn;
 import lapline.pages.drawing.Tone;
+import lapline.practice.PanelOutline;
 import lapline.practice.PracticeTask;
 import lapline.practice.PracticeTask.Field;
+import lapline.trade.measure.Dimension;
 
 /** What stands on a task sheet beside its boxes: head, code, what to do, panel. */
 final class SheetParts {
@@ -120,8 +123,21 @@ final class SheetParts {
    * @param high room for it at the sheet's usual scale
    */
   SheetBlock panel(double high) {
-    double wide = high * task.panel().width() / task.panel().height();
-    return SheetBlock.from(Math.min(WIDEST_PANEL, wide), sheet -> panel(sheet, high));
+    return SheetBlock.from(wide(high), sheet -> panel(sheet, high));
+  }
+
+  private double wide(double high) {
+    return Math.min(WIDEST_PANEL, high * task.panel().width() / task.panel().height());
+  }
+
+  /** The same with the distances of its places from the edges below it. */
+  SheetBlock panelWithPlaces(double high) {
+    return SheetBlock.from(
+        wide(high),
+        sheet -> {
+          panel(sheet, high);
+          places(sheet);
+        });
   }
 
   private void panel(SheetColumn sheet, double high) {
@@ -145,5 +161,24 @@ final class SheetParts {
                 words.cutSize(task.panel().width(), task.panel().height()))
             .in(Tone.FAINT));
     sheet.moveTo(below + sheet.high(1.5));
+  }
+
+  /** Where each place lies; on a bare panel nobody finds it by the drawing alone. */
+  private void places(SheetColumn sheet) {
+    if (!task.panel().places().isEmpty()) {
+      sheet.quiet(words.say("practice-sheet.places", words.unit(Dimension.LENGTH), places()));
+    }
+  }
+
+  private String places() {
+    return task.panel().places().stream()
+        .map(
+            p ->
+                words.say(
+                    "practice-sheet.places.one",
+                    PanelOutline.nameOf(p.number()),
+                    words.spotFigure(p.x()),
+                    words.spotFigure(p.y())))
+        .collect(Collectors.joining(", "));
   }
 }

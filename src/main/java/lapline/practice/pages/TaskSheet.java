@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -24,12 +25,13 @@ public final class TaskSheet {
   private static final double MARGIN = 8.5;
 
   /** Heights for the panel in millimetres, the most generous last. */
-  private static final double[] LARGER_PANELS = {48, 56, 66};
+  private static final double[] PANELS = {43, 48, 56, 66};
 
   /** The size of rows for which their arrangement is sought. */
   private static final double TIGHT = 0.94;
 
-  private static final double SMALL_PANEL = 43;
+  /** The same where figures stand below it as well. */
+  private static final double[] PANELS_WITH_PLACES = {37, 43, 48, 56, 66};
 
   private static final double MOST_BETWEEN_ROWS = 3;
 
@@ -80,12 +82,22 @@ public final class TaskSheet {
         .toList();
   }
 
-  /** With the largest panel that costs nothing, in the order that takes least height. */
+  /** Where each place lies is told in figures unless that takes a page of its own. */
   private SheetPages pages(Paper paper) {
+    SheetPages told = pages(paper, parts::panelWithPlaces, PANELS_WITH_PLACES);
+    if (told.pages().size() == 1) {
+      return told;
+    }
+    SheetPages drawn = pages(paper, parts::panel, PANELS);
+    return drawn.pages().size() < told.pages().size() ? drawn : told;
+  }
+
+  /** With the largest panel that costs nothing, in the order that takes least height. */
+  private SheetPages pages(Paper paper, DoubleFunction<SheetBlock> panel, double[] heights) {
     SheetRows rows = new SheetRows(TIGHT);
-    SheetPages best = pages(paper, rows, parts.panel(SMALL_PANEL));
-    for (double high : LARGER_PANELS) {
-      SheetPages larger = pages(paper, rows, parts.panel(high));
+    SheetPages best = pages(paper, rows, panel.apply(heights[0]));
+    for (int i = 1; i < heights.length; i++) {
+      SheetPages larger = pages(paper, rows, panel.apply(heights[i]));
       if (!larger.isAsGoodAs(best)) {
         return best;
       }

@@ -1,6 +1,7 @@
 package lapline.practice.pages;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.awt.geom.Rectangle2D;
 import java.nio.file.Path;
@@ -11,6 +12,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import lapline.content.ContentFiles;
 import lapline.content.units.BothUnits;
 import lapline.pages.Messages;
@@ -116,6 +119,33 @@ class TaskSheetTest {
         .contains("Where to read")
         .contains(print.task().cautions())
         .contains(print.task().prepare().stream().map(print::read).toList());
+  }
+
+  /** Prints on the paper that goes with their units. */
+  static List<Print> printsAtHome() {
+    return prints().stream()
+        .filter(p -> (p.units() == UnitSystem.METRIC) == (p.paper() == Paper.A4))
+        .toList();
+  }
+
+  /** Nobody finds fifteen places on a bare panel by a drawing alone. */
+  @ParameterizedTest
+  @MethodSource("printsAtHome")
+  void every_place_is_told_by_its_distance_from_two_edges(Print print) throws Exception {
+    String text = printed(sheet(print), print).text().replace('\u00a0', ' ');
+    double step = print.units() == UnitSystem.METRIC ? 1e-3 : 2.54e-3;
+    for (PanelOutline.Place place : print.task().panel().places()) {
+      Matcher told =
+          Pattern.compile(
+                  "(?:^|\\s)%s: ([0-9.]+)/([0-9.]+)".formatted(PanelOutline.nameOf(place.number())))
+              .matcher(text);
+      assertThat(told.find()).as("place %d", place.number()).isTrue();
+      double unit = print.units() == UnitSystem.METRIC ? 1e-3 : 0.0254;
+      assertThat(Double.parseDouble(told.group(1)) * unit)
+          .isCloseTo(place.x(), within(step / 2 + 1e-9));
+      assertThat(Double.parseDouble(told.group(2)) * unit)
+          .isCloseTo(place.y(), within(step / 2 + 1e-9));
+    }
   }
 
   @ParameterizedTest

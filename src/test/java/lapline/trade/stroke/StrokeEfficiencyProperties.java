@@ -9,6 +9,7 @@ import java.util.Random;
 import lapline.trade.measure.Estimate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -166,11 +167,15 @@ class StrokeEfficiencyProperties {
     assertThat(theirs / ours).isGreaterThan(1);
   }
 
-  /** Of the film what is stated is the bound by the model's own equations. */
+  /**
+   * Of the film what is stated is the bound by the model's own equations. Of 3,000 panels of 60 %
+   * in two coats with 36 places 93.6 in 100 hold; 300 leave 1.4 of that by chance.
+   */
   @ParameterizedTest
-  @ValueSource(ints = {PLACES, MANY_PLACES})
-  void overlap_and_film_are_known_as_well_as_the_model_allows(int places) {
+  @CsvSource({PLACES + ", 0.905", MANY_PLACES + ", 0.92"})
+  void overlap_and_film_are_known_as_well_as_the_model_allows(int places, double leastHeld) {
     double off = 0;
+    double held = 0;
     for (Task task : TASKS) {
       Record overlap = new Record();
       Record film = new Record();
@@ -182,10 +187,12 @@ class StrokeEfficiencyProperties {
           .as("%s", task)
           .isGreaterThan(EFFICIENT_OF_FEWER);
       assertThat(film.stated / film.squares).as("%s", task).isGreaterThan(EFFICIENT_OF_FEWER);
-      assertThat(overlap.coverage()).as("%s", task).isBetween(0.92, 0.985);
-      assertThat(film.coverage()).as("%s", task).isBetween(0.92, 0.985);
+      assertThat(overlap.coverage()).as("%s", task).isBetween(leastHeld, 0.985);
+      assertThat(film.coverage()).as("%s", task).isBetween(leastHeld, 0.985);
+      held += (overlap.coverage() + film.coverage()) / 2 / TASKS.size();
       off += overlap.off / EACH_TASK / TASKS.size();
     }
+    assertThat(held).isBetween(0.93, 0.97);
     assertThat(off)
         .as("to one side, in what is stated")
         .isBetween(-MOST_TO_ONE_SIDE, MOST_TO_ONE_SIDE);
