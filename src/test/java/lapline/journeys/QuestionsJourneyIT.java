@@ -94,6 +94,7 @@ class QuestionsJourneyIT extends Journey {
 
   private void openThePaperMarkedAnew() {
     open("/learn/paper?unit=masking");
+    until(By.cssSelector("table.earlier a"));
     List<String> papers =
         browser.findElements(By.cssSelector("table.earlier a")).stream()
             .map((WebElement a) -> a.getDomAttribute("href"))
