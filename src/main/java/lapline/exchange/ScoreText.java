@@ -69,9 +69,18 @@ public record ScoreText(
   /** Metres from the lower left corner of the panel. */
   public record Place(double x, double y) {}
 
-  /** The dry film over the panel, in metres and shares of its area. */
+  /**
+   * The dry film over the panel, in metres and shares of its area.
+   *
+   * @param setAside places whose reading fits nothing around it and counts for nothing in this
+   */
   public record FilmShare(
-      double mean, double spread, double shareInside, double shareLow, double shareHigh) {}
+      double mean,
+      double spread,
+      double shareInside,
+      double shareLow,
+      double shareHigh,
+      List<Integer> setAside) {}
 
   static ScoreText of(PracticeTask task, PanelScore score, CriterionWriter criteria) {
     return new ScoreText(
@@ -144,6 +153,7 @@ public record ScoreText(
             score.film().spread(),
             score.film().shareInside(),
             score.film().shareLow(),
-            score.film().shareHigh());
+            score.film().shareHigh(),
+            score.film().setAside());
   }
 }

@@ -1,7 +1,5 @@
 package lapline.practice;
 
-import static lapline.practice.quantity.PanelQuantities.FILM_SHARE;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -18,6 +16,7 @@ import lapline.practice.quantity.Measured.Missing;
 import lapline.practice.quantity.Measured.Value;
 import lapline.practice.quantity.Measured.Values;
 import lapline.practice.quantity.MeasuredPanel;
+import lapline.practice.quantity.PanelQuantities;
 import lapline.trade.film.FurtherReadings;
 import lapline.trade.measure.Conformance;
 import lapline.trade.measure.Dimension;
@@ -38,6 +37,32 @@ final class CriterionJudge {
   private CriterionJudge() {}
 
   static Result judge(Criterion criterion, MeasuredPanel panel, RecordGaps gaps) {
+    Result result = asRead(criterion, panel, gaps);
+    return PanelQuantities.OF_DRY_FILM.contains(criterion.quantity())
+        ? panel
+            .withoutStrays()
+            .filter(p -> hangsOnStrays(result, criterion.measure(p)))
+            .map(p -> result.advised(strays(panel)))
+            .orElse(result)
+        : result;
+  }
+
+  /** Whether it would come out better without the readings that stray. */
+  private static boolean hangsOnStrays(Result result, Measured without) {
+    return result.judged()
+        && without instanceof Values values
+        && judged(result.criterion(), values).verdict().compareTo(result.verdict()) < 0;
+  }
+
+  private static Phrase strays(MeasuredPanel panel) {
+    List<Integer> places = panel.strays().stream().sorted().toList();
+    return Phrase.message(
+        Result.HANGS_ON_STRAYS,
+        Phrase.quantity(places.size(), Dimension.COUNT),
+        Phrase.word(PanelOutline.namesOf(places)));
+  }
+
+  private static Result asRead(Criterion criterion, MeasuredPanel panel, RecordGaps gaps) {
     Measured measured = criterion.measure(panel);
     List<Cell> open = gaps.of(criterion, measured);
     if (!open.isEmpty()) {
@@ -49,7 +74,10 @@ final class CriterionJudge {
     if (measured instanceof DoesNotApply) {
       return notJudged(criterion, List.of());
     }
-    Values values = (Values) measured;
+    return judged(criterion, (Values) measured);
+  }
+
+  private static Result judged(Criterion criterion, Values values) {
     return criterion.judged() == Judged.EACH
         ? each(criterion, values)
         : together(criterion, values);
@@ -174,7 +202,8 @@ final class CriterionJudge {
       }
     }
     // the spread of a share shrinks towards all and nothing, so no limit of it is sure
-    boolean surely = value.standardUncertainty() > 0 && !c.quantity().equals(FILM_SHARE);
+    boolean surely =
+        value.standardUncertainty() > 0 && !c.quantity().equals(PanelQuantities.FILM_SHARE);
     return surely ? surely(c, value) : Phrase.message("score.advice.near-limit");
   }
 

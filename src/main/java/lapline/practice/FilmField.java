@@ -13,6 +13,8 @@ import lapline.trade.measure.TargetRange;
  * @param shareLow lower end of its 95 % interval
  * @param shareHigh upper end of its 95 % interval
  * @param areas thin and thick areas in words, worst first, at most four
+ * @param setAside the places whose reading fits nothing around it and counts for nothing in all
+ *     this, rising
  */
 public record FilmField(
     double width,
@@ -27,7 +29,22 @@ public record FilmField(
     double shareLow,
     double shareHigh,
     List<Area> areas,
-    List<PlaceFilm> places) {
+    List<PlaceFilm> places,
+    List<Integer> setAside) {
+
+  public FilmField {
+    // a panel that was judged before this was kept has none
+    setAside = setAside == null ? List.of() : List.copyOf(setAside);
+  }
+
+  /** The places whose reading counts in all this. */
+  public List<PlaceFilm> counted() {
+    return places.stream().filter(p -> !isSetAside(p)).toList();
+  }
+
+  public boolean isSetAside(PlaceFilm place) {
+    return setAside.contains(place.place());
+  }
 
   /** One place's build. */
   public record PlaceFilm(int place, double x, double y, double film, double standardUncertainty) {

@@ -12,8 +12,8 @@ import lapline.trade.measure.Verdict;
 /**
  * The likely causes of one panel: first that the film fits no pattern, then what the readings
  * cannot show, then the cause that cost most, other doubts last; from the spray's pattern and from
- * the task's own words. A reading that fits nothing around it comes before the causes where no
- * other one is known for film that is out: it may be what puts it out.
+ * the task's own words. What hangs on a reading that fits nothing around it has no cause but that
+ * reading, which comes first where no stroke is known to have put the film out.
  */
 final class PanelFindings {
   /** A critical criterion keeps the panel from being accepted, so its causes count double. */
@@ -21,9 +21,6 @@ final class PanelFindings {
 
   /** Causes of too much or too little film, which weigh the mix against the hand. */
   private static final Set<String> AMOUNT = Set.of("too-much", "too-little", "wrong-mix");
-
-  /** Begins the quantities that are of the film. */
-  private static final String FILM = "film-";
 
   /** The cause that weighs the steps between passes against the film. */
   private static final String TOO_WIDE = "spacing-wide";
@@ -60,7 +57,7 @@ final class PanelFindings {
   private boolean strayLeads(List<Finding> ofThePattern) {
     return ofThePattern.stream().anyMatch(Finding::strays)
         && ofThePattern.stream().allMatch(Finding::doubtful)
-        && results.stream().anyMatch(r -> isFilm(r) && r.judged() && r.verdict() != Verdict.MET);
+        && results.stream().anyMatch(Result::hangsOnStrays);
   }
 
   private static boolean isFilm(Result r) {
@@ -70,17 +67,16 @@ final class PanelFindings {
   /**
    * Of too much or too little film one is told once, by the cause that has looked at the mix; of
    * steps too wide by the one that has looked at the film. Where film lies is told by the stroke
-   * that put it there, or by the reading that strays.
+   * that put it there, and what hangs on a reading that strays by that reading.
    */
   private List<Finding> inTheTasksWords(List<Finding> ofThePattern) {
     boolean amountIsTold = ofThePattern.stream().anyMatch(f -> AMOUNT.contains(f.id()));
     boolean stepsAreTold = ofThePattern.stream().anyMatch(f -> f.id().equals(TOO_WIDE));
     boolean placesAreTold = ofThePattern.stream().anyMatch(PanelFindings::isOfTheStroke);
-    boolean strayLeads = strayLeads(ofThePattern);
     List<Result> open =
         results.stream()
             .filter(r -> !(amountIsTold && isOf(r, PanelQuantities.FILM)))
-            .filter(r -> !(strayLeads && isMissedFilm(r)))
+            .filter(r -> !r.hangsOnStrays())
             .filter(r -> !(placesAreTold && isMissed(r, PanelQuantities.FILM_SHARE)))
             .filter(r -> !(stepsAreTold && isTooLittleOverlap(r)))
             .toList();
@@ -127,11 +123,6 @@ final class PanelFindings {
 
   private static boolean isMissed(Result r, String quantity) {
     return isOf(r, quantity) && isMissed(r);
-  }
-
-  /** Its mean, its share, or the counting rule. */
-  private static boolean isMissedFilm(Result r) {
-    return r.criterion().quantity().startsWith(FILM) && isMissed(r);
   }
 
   private static boolean isMissed(Result r) {

@@ -3,6 +3,7 @@ package lapline.practice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * The practice panel to scale: origin at its lower left corner, x along the stroke, y upwards, all
@@ -42,6 +43,11 @@ public record PanelOutline(
     return isFurther(place)
         ? String.valueOf((char) ('A' + place - FURTHER - 1))
         : String.valueOf(place);
+  }
+
+  /** The same of several, one after another. */
+  public static String namesOf(List<Integer> places) {
+    return places.stream().map(PanelOutline::nameOf).collect(Collectors.joining(", "));
   }
 
   /** The places of the task's own sheet. */

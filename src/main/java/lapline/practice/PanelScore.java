@@ -45,7 +45,8 @@ public record PanelScore(
    * @param instances the separate values, where there are several
    * @param missing keys of the {@link Cell}s that were wanted and not given, without place or coat
    *     where nothing was read at all; empty where the criterion does not apply to this panel
-   * @param advice what would settle a doubtful verdict; null otherwise
+   * @param advice what would settle a doubtful verdict, or to read again what strays where the
+   *     verdict hangs on it; null otherwise
    */
   public record Result(
       Criterion criterion,
@@ -60,6 +61,31 @@ public record PanelScore(
       Working working,
       List<String> missing,
       Phrase advice) {
+
+    /** The advice where the verdict would be better without readings that stray. */
+    static final String HANGS_ON_STRAYS = "score.advice.stray";
+
+    /** Whether it would be better without the readings that fit nothing around them. */
+    public boolean hangsOnStrays() {
+      return advice != null && HANGS_ON_STRAYS.equals(advice.key());
+    }
+
+    /** The same with this advice. */
+    Result advised(Phrase otherAdvice) {
+      return new Result(
+          criterion,
+          judged,
+          verdict,
+          conformance,
+          value,
+          standardUncertainty,
+          degreesOfFreedom,
+          points,
+          instances,
+          working,
+          missing,
+          otherAdvice);
+    }
 
     /** Whether the panel is held against it at all. */
     public boolean applies() {

@@ -4,7 +4,6 @@ import java.util.List;
 import lapline.practice.PanelScore.Result;
 import lapline.practice.fit.Explanation;
 import lapline.practice.fit.FilmFieldEstimate;
-import lapline.practice.fit.SprayFit;
 import lapline.practice.quantity.MeasuredPanel;
 import lapline.trade.measure.Verdict;
 
@@ -14,7 +13,7 @@ import lapline.trade.measure.Verdict;
  */
 public final class PanelScorer {
   /** Version of the rules below; kept with every score. */
-  public static final String VERSION = "4";
+  public static final String VERSION = "5";
 
   private PanelScorer() {}
 
@@ -23,7 +22,7 @@ public final class PanelScorer {
     List<Result> results = judge(panel);
     List<String> standing =
         results.stream().filter(r -> stands(task, r)).map(r -> r.criterion().id()).toList();
-    Explanation explained = SprayFit.explain(task, entry);
+    Explanation explained = panel.explained();
     return new PanelScore(
         PracticeScore.of(results),
         standing.isEmpty() && results.stream().anyMatch(Result::judged),

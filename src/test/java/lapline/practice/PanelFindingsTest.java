@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import lapline.practice.PanelScore.Finding;
+import lapline.practice.PanelScore.Result;
 import lapline.trade.measure.Verdict;
 import org.junit.jupiter.api.Test;
 
@@ -146,6 +147,41 @@ class PanelFindingsTest {
     assertThat(findings.get(0).evidence().get(0).args().get(0).word()).isEqualTo("8");
     assertThat(clear.score().strays()).contains(findings.get(0));
     assertThat(findings).extracting(Finding::id).doesNotContain("film-even.low", "film-rule.low");
+  }
+
+  /** Its map, areas and share go without it; the rule that counts single readings does not. */
+  @Test
+  void one_reading_that_is_far_off_puts_nothing_out_but_itself() {
+    PanelScore score = oneCrazy().score();
+    assertThat(score.film().setAside()).containsExactly(8);
+    assertThat(score.film().areas()).isEmpty();
+    assertThat(score.film().shareInside()).isGreaterThan(0.95);
+    assertThat(score.result("film-even").orElseThrow().verdict()).isEqualTo(Verdict.MET);
+    Result rule = score.result("film-rule").orElseThrow();
+    assertThat(rule.verdict()).isEqualTo(Verdict.MISSED);
+    assertThat(rule.hangsOnStrays()).isTrue();
+    assertThat(rule.advice().args().get(1).word()).isEqualTo("8");
+    assertThat(score.accepted()).isFalse();
+  }
+
+  @Test
+  void beside_another_cause_nothing_is_blamed_for_what_hangs_on_it_either() {
+    WrittenPanel clear = oneCrazy();
+    clear.put("mix-amount.s1", "400").put("mix-amount.s2", "140").put("mix-amount.s3", "100");
+    assertThat(clear.score().findings())
+        .extracting(Finding::id)
+        .contains("mix.high", Finding.STRAY)
+        .doesNotContain("film.high", "film.doubt", "film-even.low", "film-rule.low");
+  }
+
+  @Test
+  void what_the_other_readings_miss_as_well_does_not_hang_on_it() {
+    WrittenPanel clear = oneCrazy();
+    clear.putAtPlaces("film-after", 75, 74, 76, 75, 73, 75, 76, 201, 75, 74, 75, 76, 74, 75, 75);
+    PanelScore score = clear.score();
+    assertThat(score.film().setAside()).containsExactly(8);
+    assertThat(score.result("film-rule").orElseThrow().hangsOnStrays()).isFalse();
+    assertThat(score.findings().get(0).id()).isEqualTo("too-little");
   }
 
   @Test

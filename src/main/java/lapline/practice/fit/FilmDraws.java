@@ -22,10 +22,11 @@ final class FilmDraws {
   private final double[][] films;
 
   /**
-   * @param fits with their weights, which need not add up to 1
    * @param grid the points that stand for the panel's area
    */
-  FilmDraws(Kriging[] fits, double[] weights, PanelGrid grid) {
+  FilmDraws(FilmFits film, PanelGrid grid) {
+    Kriging[] fits = film.all();
+    double[] weights = film.weights();
     // a fixed seed: the same readings must give the same score
     RandomGenerator chance = new Random(20_240_229L);
     double[] x = Arrays.stream(grid.onPanel).mapToDouble(i -> grid.x[i]).toArray();

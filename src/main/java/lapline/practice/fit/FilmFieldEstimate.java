@@ -3,6 +3,7 @@ package lapline.practice.fit;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.DoubleBinaryOperator;
 import java.util.stream.IntStream;
 import lapline.practice.FilmField;
@@ -31,12 +32,6 @@ public final class FilmFieldEstimate {
   private static final int MOST_ROWS = 30;
   private static final int FEWEST_PLACES = 4;
 
-  /** Length scales tried, as shares of the panel's width and height. */
-  private static final double[] LENGTHS = {0.15, 0.35, 0.8, 2.0};
-
-  /** Spreads tried, as shares of that of the readings. */
-  private static final double[] SPREADS = {0.5, 1.0, 2.0, 4.0};
-
   private final FilmField field;
   private final double[] sharesInside;
 
@@ -45,18 +40,31 @@ public final class FilmFieldEstimate {
     this.sharesInside = sharesInside;
   }
 
+  /** The same where no reading strays. */
+  public static FilmFieldEstimate of(
+      PanelOutline panel, Map<Integer, Estimate> filmByPlace, TargetRange target) {
+    return of(panel, filmByPlace, Set.of(), target);
+  }
+
   /**
    * @param filmByPlace film in metres with each reading's uncertainty; places that the panel does
    *     not have are left out
+   * @param strays places whose reading no stroke explains: the film is taken with and without them,
+   *     see {@link FilmWithStrays}
    * @throws MeasureException where no place is left
    */
   public static FilmFieldEstimate of(
-      PanelOutline panel, Map<Integer, Estimate> filmByPlace, TargetRange target) {
+      PanelOutline panel,
+      Map<Integer, Estimate> filmByPlace,
+      Set<Integer> strays,
+      TargetRange target) {
     PlacedFilm film = PlacedFilm.on(panel, filmByPlace);
     if (film.size() == 0) {
       throw new MeasureException("places with film", 0, "1 or more");
     }
-    return film.size() < FEWEST_PLACES ? flat(panel, film, target) : kriged(panel, film, target);
+    return film.size() < FEWEST_PLACES
+        ? flat(panel, film, target)
+        : kriged(panel, new FilmWithStrays(panel, filmByPlace, strays), target);
   }
 
   public FilmField field() {
@@ -73,11 +81,9 @@ public final class FilmFieldEstimate {
     return sharesInside.clone();
   }
 
-  private static FilmFieldEstimate kriged(PanelOutline panel, PlacedFilm film, TargetRange target) {
-    Kriging[] fits = fits(film);
-    double[] weights = weights(fits);
-    Kriging likeliest = fits[likeliest(weights)];
-    FilmDraws draws = new FilmDraws(fits, weights, PanelGrid.over(panel, 11, 8));
+  private static FilmFieldEstimate kriged(
+      PanelOutline panel, FilmWithStrays film, TargetRange target) {
+    FilmDraws draws = new FilmDraws(film.fits(), PanelGrid.over(panel, 11, 8));
     double[] shares = draws.sharesInside(target);
     Summary summary =
         new Summary(
@@ -86,7 +92,9 @@ public final class FilmFieldEstimate {
             Arrays.stream(shares).average().orElseThrow(),
             shares[(int) (0.025 * shares.length)],
             shares[(int) (0.975 * shares.length)]);
-    return new FilmFieldEstimate(field(panel, film, target, likeliest::filmAt, summary), shares);
+    return new FilmFieldEstimate(
+        field(panel, film.film(), film.setAside(), target, film.likeliest()::filmAt, summary),
+        shares);
   }
 
   private record Summary(double mean, double spread, double share, double low, double high) {}
@@ -100,12 +108,13 @@ public final class FilmFieldEstimate {
     double share = Conformance.probability(anywhere, target);
     Summary summary = new Summary(film.mean, spread, share, 0, 1);
     return new FilmFieldEstimate(
-        field(panel, film, target, (x, y) -> film.mean, summary), new double[0]);
+        field(panel, film, Set.of(), target, (x, y) -> film.mean, summary), new double[0]);
   }
 
   private static FilmField field(
       PanelOutline panel,
       PlacedFilm film,
+      Set<Integer> setAside,
       TargetRange target,
       DoubleBinaryOperator filmAt,
       Summary summary) {
@@ -128,7 +137,8 @@ public final class FilmFieldEstimate {
         summary.low,
         summary.high,
         ThinAndThick.areas(grid, map, target),
-        places(film));
+        places(film),
+        setAside.stream().sorted().toList());
   }
 
   private static List<PlaceFilm> places(PlacedFilm film) {
@@ -138,38 +148,5 @@ public final class FilmFieldEstimate {
                 new PlaceFilm(
                     film.place[i], film.x[i], film.y[i], film.film[i], film.uncertainty[i]))
         .toList();
-  }
-
-  private static Kriging[] fits(PlacedFilm film) {
-    double spread = Math.max(film.scatter(), 0.5 * film.meanUncertainty());
-    Kriging[] fits = new Kriging[LENGTHS.length * LENGTHS.length * SPREADS.length];
-    int i = 0;
-    for (double along : LENGTHS) {
-      for (double across : LENGTHS) {
-        for (double share : SPREADS) {
-          fits[i++] =
-              new Kriging(
-                  film,
-                  new FilmCovariance(along * film.width, across * film.height, share * spread));
-        }
-      }
-    }
-    return fits;
-  }
-
-  private static double[] weights(Kriging[] fits) {
-    double best = Arrays.stream(fits).mapToDouble(Kriging::logLikelihood).max().orElseThrow();
-    double[] weights =
-        Arrays.stream(fits).mapToDouble(f -> Math.exp(f.logLikelihood() - best)).toArray();
-    double sum = Arrays.stream(weights).sum();
-    return Arrays.stream(weights).map(w -> w / sum).toArray();
-  }
-
-  private static int likeliest(double[] weights) {
-    int best = 0;
-    for (int i = 1; i < weights.length; i++) {
-      best = weights[i] > weights[best] ? i : best;
-    }
-    return best;
   }
 }

@@ -2,6 +2,8 @@ package lapline.practice.fit;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lapline.practice.PanelOutline;
 import lapline.trade.measure.Estimate;
@@ -43,6 +45,11 @@ final class PlacedFilm {
   static PlacedFilm on(PanelOutline panel, Map<Integer, Estimate> film) {
     return new PlacedFilm(
         panel, panel.places().stream().filter(p -> film.containsKey(p.number())).toList(), film);
+  }
+
+  /** The numbers of the places that stand here, from 0, as the task names them. */
+  Set<Integer> named(List<Integer> here) {
+    return here.stream().map(i -> place[i]).collect(Collectors.toSet());
   }
 
   int size() {

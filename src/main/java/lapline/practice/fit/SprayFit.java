@@ -41,7 +41,7 @@ public final class SprayFit {
       List<String> quantities) {
     PlacedFilm film = PlacedFilm.on(task.panel(), byPlace);
     if (film.size() == 0 || !(film.mean > 0)) {
-      return Explanation.of(List.of());
+      return Explanation.none();
     }
     Optional<TargetRange> target = Amount.target(task, quantities);
     if (film.size() < StrokeReading.LEAST_PLACES) {
@@ -60,7 +60,7 @@ public final class SprayFit {
     Doubts doubts = new Doubts(reading, film, written.stripedSteps());
     findings.addAll(doubts.findings());
     doubts.blind().ifPresent(f -> findings.add(0, f));
-    return new Explanation(List.copyOf(findings), reading.film().numbers());
+    return new Explanation(findings, film.named(reading.strays()), reading.film().numbers());
   }
 
   /** A panel that never had enough places is not blamed for it. */

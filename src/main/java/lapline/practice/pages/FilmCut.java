@@ -23,8 +23,8 @@ import lapline.trade.stroke.StrokeFilm;
 
 /**
  * The film along one line across the passes, from the lower edge to the upper: the target band
- * behind it, pass centres as ticks, measured builds as dots; as the line the film that the findings
- * are about, else the one estimated between the readings.
+ * behind it, pass centres as ticks, measured builds as dots, hollow where they are set aside; as
+ * the line the film that the findings are about, else the one estimated between the readings.
  */
 final class FilmCut {
   private static final double WIDTH = 100;
@@ -237,7 +237,8 @@ final class FilmCut {
               double x = along(p.y());
               double reach = p.estimate().expandedUncertainty();
               shapes.add(Shape.Line.of(x, up(p.film() - reach), x, up(p.film() + reach), Pen.FINE));
-              shapes.add(new Shape.Circle(x, up(p.film()), 1.1, Fill.flat(Tone.INK), Pen.NONE));
+              Tone tone = film.isSetAside(p) ? Tone.SHEET : Tone.INK;
+              shapes.add(new Shape.Circle(x, up(p.film()), 1.1, Fill.flat(tone), Pen.FINE));
             });
     return shapes;
   }

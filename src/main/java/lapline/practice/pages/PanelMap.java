@@ -127,12 +127,15 @@ final class PanelMap {
       double x = scale.x(p.x());
       double y = scale.y(p.y());
       shapes.add(new Shape.Circle(x, y, 0.6, Fill.flat(Tone.INK), Pen.NONE));
-      shapes.add(
-          Words.of(x, y - 1.2, SIZE, Align.MIDDLE, words.figure(p.film(), Dimension.FILM))
-              .strong()
-              .withHalo());
+      shapes.add(Words.of(x, y - 1.2, SIZE, Align.MIDDLE, figure(p)).strong().withHalo());
     }
     return shapes;
+  }
+
+  /** In brackets where the map goes without it. */
+  private String figure(FilmField.PlaceFilm place) {
+    String figure = words.figure(place.film(), Dimension.FILM);
+    return film.isSetAside(place) ? words.say("drawing.panel-map.set-aside", figure) : figure;
   }
 
   /** Each beside the place it names where a build stands on it, so that both can be read. */

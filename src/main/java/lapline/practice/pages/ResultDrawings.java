@@ -15,6 +15,7 @@ import lapline.practice.Criterion;
 import lapline.practice.FilmField;
 import lapline.practice.FindAttempts;
 import lapline.practice.PanelEntry;
+import lapline.practice.PanelOutline;
 import lapline.practice.ReadPanel;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.TargetRange;
@@ -47,6 +48,18 @@ public class ResultDrawings {
 
   public String getShareInside() {
     return ShareInside.of(getFilm(), say.writer());
+  }
+
+  /** What readings that fit nothing around them do to the film; empty where they do nothing. */
+  public String getFilmStrays() {
+    FilmField film = getFilm();
+    List<Integer> aside = film.setAside();
+    if (!aside.isEmpty()) {
+      String places = PanelOutline.namesOf(aside);
+      return say.writer().say("practice-result.film.set-aside", aside.size(), places);
+    }
+    boolean bent = page.getScore().strays().isPresent() && !film.areas().isEmpty();
+    return bent ? say.writer().say("practice-result.film.stray") : "";
   }
 
   public String getPanelMap() {

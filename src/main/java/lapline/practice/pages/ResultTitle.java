@@ -60,9 +60,13 @@ final class ResultTitle {
         .isPresent();
   }
 
-  /** What is missed goes before what is in doubt, and that before what was not measured. */
+  /**
+   * What is missed goes before what is in doubt or may be missed by a slip alone, and that before
+   * what was not measured.
+   */
   private static int order(PanelScore.Result r) {
-    return !r.judged() ? 2 : r.verdict() == Verdict.MISSED ? 0 : 1;
+    boolean missed = r.verdict() == Verdict.MISSED && !r.hangsOnStrays();
+    return !r.judged() ? 2 : missed ? 0 : 1;
   }
 
   /** The one that cost most stands in the title, as it stands first among the causes. */
@@ -74,6 +78,10 @@ final class ResultTitle {
     String label = r.criterion().label();
     if (!r.judged()) {
       return words.say("practice-result.title.unmeasured", label);
+    }
+    Optional<Finding> strays = score.strays().filter(s -> r.hangsOnStrays());
+    if (strays.isPresent()) {
+      return stray(strays.get());
     }
     if (r.verdict() == Verdict.DOUBTFUL) {
       return words.say("practice-result.title.doubtful", label);

@@ -45,7 +45,7 @@ final class SprayedMaps {
   Scale scale() {
     double thinnest = UNDER * film.target().least();
     double thickest = OVER * film.target().most();
-    for (FilmField.PlaceFilm place : film.places()) {
+    for (FilmField.PlaceFilm place : film.counted()) {
       thinnest = Math.min(thinnest, place.film());
       thickest = Math.max(thickest, place.film());
     }

@@ -2,20 +2,23 @@ package lapline.practice.quantity;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import lapline.practice.Criterion;
 import lapline.practice.PanelEntry;
 import lapline.practice.PanelOutline;
 import lapline.practice.PracticeTask;
 import lapline.practice.fit.BuildByPlace;
+import lapline.practice.fit.Explanation;
 import lapline.practice.fit.FilmFieldEstimate;
+import lapline.practice.fit.SprayFit;
 import lapline.trade.measure.Estimate;
 import lapline.trade.measure.TargetRange;
 
 /**
  * One panel with its task and all that was written down about it. Its film is estimated when first
- * asked for and then kept, since the share inside, the map and the verdicts all read the same one.
- * For one thread.
+ * asked for and then kept, since the share inside, the map and the verdicts all read the same one;
+ * so is what explains it. For one thread.
  */
 public final class MeasuredPanel {
   /** Fewest places from which a film is drawn. */
@@ -25,6 +28,7 @@ public final class MeasuredPanel {
   private final PanelEntry entry;
   private Map<Integer, Estimate> build;
   private Map<Integer, Estimate> everywhere;
+  private Explanation explained;
   private Optional<FilmFieldEstimate> film;
 
   public MeasuredPanel(PracticeTask task, PanelEntry entry) {
@@ -61,6 +65,32 @@ public final class MeasuredPanel {
     return everywhere;
   }
 
+  /** What the film of all readings speaks for. */
+  public Explanation explained() {
+    if (explained == null) {
+      explained = SprayFit.explain(task, entry);
+    }
+    return explained;
+  }
+
+  /** Places whose dry film fits nothing around it. */
+  public Set<Integer> strays() {
+    // without any dry film the wet one is explained
+    return everywhere().isEmpty() ? Set.of() : explained().strays();
+  }
+
+  /** The same panel as if the places that stray had no film; empty where none strays. */
+  public Optional<MeasuredPanel> withoutStrays() {
+    if (strays().isEmpty()) {
+      return Optional.empty();
+    }
+    MeasuredPanel others = new MeasuredPanel(task, entry);
+    others.everywhere = new TreeMap<>(everywhere());
+    others.everywhere.keySet().removeAll(strays());
+    others.explained = Explanation.none();
+    return Optional.of(others);
+  }
+
   /** What the task asks of that film. */
   Optional<TargetRange> buildTarget() {
     return task.criteria().stream()
@@ -75,7 +105,7 @@ public final class MeasuredPanel {
       film =
           buildTarget()
               .filter(t -> everywhere().size() >= LEAST_PLACES)
-              .map(t -> FilmFieldEstimate.of(task.panel(), everywhere(), t));
+              .map(t -> FilmFieldEstimate.of(task.panel(), everywhere(), strays(), t));
     }
     return film;
   }

@@ -18,6 +18,9 @@ public final class PanelQuantities {
   /** Share of the panel's area with its film inside that target. */
   public static final String FILM_SHARE = "film-share";
 
+  /** All that is taken from the dry film of the panel's places. */
+  public static final Set<String> OF_DRY_FILM = Set.of(FILM, FILM_SHARE, "film-plan", "film-spots");
+
   public static final String OVERLAP = "overlap";
 
   /** Rules that are kept or broken, and never nearly kept. */

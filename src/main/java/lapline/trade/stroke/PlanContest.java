@@ -52,8 +52,15 @@ final class PlanContest {
     }
   }
 
-  PlanContest(StrokeRecord record, List<FilmAt> readings) {
-    this(record, readings, List.of());
+  /** By all readings, or with those set aside from the start that lie far off all others. */
+  static PlanContest of(StrokeRecord record, List<FilmAt> readings) {
+    PlanContest all = new PlanContest(record, readings, List.of());
+    List<Integer> far = FarOff.among(readings, StrokeContest.mostStrays(readings.size()));
+    if (far.isEmpty()) {
+      return all;
+    }
+    PlanContest others = new PlanContest(record, readings, far);
+    return others.logWeight > all.logWeight ? others : all;
   }
 
   /**

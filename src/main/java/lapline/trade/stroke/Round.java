@@ -8,14 +8,11 @@ import java.util.Optional;
 /**
  * Faults, one stray reading and 'nothing further' against each other for one place: weights of 0 to
  * 1 that sum to 1. Half of the prior weight lies on 'nothing further'; the faults share as much
- * evenly, and each reading is a stray in {@link #STRAYS} of all cases.
+ * evenly, and each reading is a stray in {@link StrokeReading#STRAYS} of all cases.
  */
 final class Round {
-  /** Course assumption: a slip of the pen, a grain of dust under the probe. */
-  private static final double STRAYS = 0.02;
-
   /** ln of the prior weight of a stray against a good reading. */
-  static final double LOG_STRAY = Math.log(STRAYS / (1 - STRAYS));
+  static final double LOG_STRAY = Math.log(StrokeReading.STRAYS / (1 - StrokeReading.STRAYS));
 
   private final List<Claim> claims;
   private final int stray;

@@ -14,9 +14,6 @@ import java.util.function.ToDoubleFunction;
  * fitted, to first order about the fit; a heeled gun, which also moves every pass, is fitted.
  */
 final class Rounds {
-  /** How far off a stray reading is, as a share of the mean film. */
-  private static final double STRAY_USUAL = 0.5;
-
   /**
    * A departure whose likeliest value lies further beyond its bounds than this is not what
    * happened.
@@ -60,7 +57,7 @@ final class Rounds {
         double[] one = new double[count];
         one[i] = 1;
         double[] white = without.scatter().whitened(one);
-        double evidence = Gain.of(without, white, STRAY_USUAL * fits.mean()).inBulk();
+        double evidence = Gain.of(without, white, StrokeReading.STRAY_USUAL * fits.mean()).inBulk();
         if (evidence > most) {
           most = evidence;
           stray = i;

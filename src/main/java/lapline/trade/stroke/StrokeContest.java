@@ -55,9 +55,14 @@ final class StrokeContest {
     run();
   }
 
+  /** So many of these may be set aside. */
+  static int mostStrays(int readings) {
+    return Math.max(1, readings / READINGS_A_STRAY);
+  }
+
   private void run() {
     fit = fits.searched(in);
-    int mostStrays = Math.max(1, fits.readings().size() / READINGS_A_STRAY);
+    int mostStrays = mostStrays(fits.readings().size());
     for (Round next = rounds.beside(fit); ; next = rounds.beside(fit)) {
       if (next.strayWeight() > STRAY_SURE && fits.strays().size() < mostStrays) {
         fits.setAside(next.stray());

@@ -47,6 +47,15 @@ public record StrokeReading(
    */
   public static final double MATERIAL = 0.08;
 
+  /**
+   * How often a reading strays where nothing is known of it; course assumption: a slip of the pen,
+   * a grain of dust under the probe.
+   */
+  public static final double STRAYS = 0.02;
+
+  /** How far off a stray reading is, as a share of the mean film: one standard deviation. */
+  public static final double STRAY_USUAL = 0.5;
+
   /** Named beside a fault when they have at least this share of the weight. */
   static final double RIVAL = 0.1;
 
@@ -113,7 +122,7 @@ public record StrokeReading(
     if (!(mean > 0)) {
       throw new MeasureException("mean film", mean, "more than 0");
     }
-    PlanContest plans = new PlanContest(record, readings);
+    PlanContest plans = PlanContest.of(record, readings);
     CameOut cameOut = new CameOut(plans.weighed());
     StrokeContest contest = plans.leader();
     StrayRival stray = new StrayRival(plans);

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.DoubleBinaryOperator;
 import lapline.practice.FilmField;
@@ -135,6 +136,48 @@ class FilmFieldEstimateTest {
     FilmField field =
         FilmFieldEstimate.of(PANEL, film((x, y) -> 57e-6), TargetRange.atLeast(50e-6)).field();
     assertThat(field.shareInside()).isGreaterThan(0.99);
+  }
+
+  @Test
+  void a_stray_far_off_counts_for_nothing_and_one_that_is_hardly_off_for_as_much_as_any() {
+    FilmField slip = stray(161e-6);
+    assertThat(slip.setAside()).containsExactly(8);
+    assertThat(slip.places()).hasSize(30);
+    assertThat(slip.counted()).hasSize(29);
+    assertThat(slip.film()).allSatisfy(f -> assertThat(f).isCloseTo(57e-6, within(0.1e-6)));
+    assertThat(slip.shareInside()).isGreaterThan(0.99);
+    FilmField near = stray(59e-6);
+    assertThat(near.setAside()).isEmpty();
+    assertThat(near.film()).isEqualTo(of(at(8, 59e-6)).film());
+  }
+
+  /** Nobody says that it strays: then the film is as rough as that. */
+  @Test
+  void a_reading_far_off_that_some_stroke_explains_is_film_like_any_other() {
+    FilmField rough = of(at(8, 161e-6));
+    assertThat(rough.setAside()).isEmpty();
+    assertThat(rough.areas().get(0).thin()).isFalse();
+    assertThat(rough.shareInside()).isLessThan(0.9);
+  }
+
+  @Test
+  void the_share_does_not_jump_while_a_reading_turns_into_a_stray() {
+    double before = 1;
+    for (double film = 57; film < 120; film += 0.5) {
+      double share = stray(film * 1e-6).shareInside();
+      assertThat(Math.abs(share - before)).as("at %.1f µm", film).isLessThan(0.03);
+      before = share;
+    }
+  }
+
+  private static FilmField stray(double film) {
+    return FilmFieldEstimate.of(PANEL, film(at(8, film)), Set.of(8), Panels.CLEAR).field();
+  }
+
+  /** 57 µm everywhere but at one place. */
+  private static DoubleBinaryOperator at(int place, double film) {
+    PanelOutline.Place there = PANEL.places().get(place - 1);
+    return (x, y) -> x == there.x() && y == there.y() ? film : 57e-6;
   }
 
   private static String first(DoubleBinaryOperator film) {

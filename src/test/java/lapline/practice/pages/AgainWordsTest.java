@@ -84,7 +84,8 @@ class AgainWordsTest {
             0,
             0,
             List.of(),
-            List.of(places));
+            List.of(places),
+            List.of());
     return new PanelScore(score, false, List.of(), List.of(), found, film, null, "4");
   }
 

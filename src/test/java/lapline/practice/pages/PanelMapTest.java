@@ -112,7 +112,8 @@ class PanelMapTest {
             .toList();
     TargetRange range = new TargetRange(least, most);
     return new FilmField(
-        0.6, 0.4, columns, rows, film, range, 55e-6, 8e-6, 0.5, 0.4, 0.6, List.of(), places);
+        0.6, 0.4, columns, rows, film, range, 55e-6, 8e-6, 0.5, 0.4, 0.6, List.of(), places,
+        List.of());
   }
 
   private static double at(double x) {
@@ -133,7 +134,8 @@ class PanelMapTest {
         f.shareLow(),
         f.shareHigh(),
         f.areas(),
-        f.places());
+        f.places(),
+        f.setAside());
   }
 
   private static double area(Drawing map, Fill.Kind kind) {

@@ -65,6 +65,18 @@ class ResultTitleTest {
     assertThat(title(clear.task(), score)).startsWith("Not yet: film too thin");
   }
 
+  @Test
+  void no_area_that_a_single_reading_makes_stands_in_the_title() {
+    WrittenPanel clear = WrittenPanel.under("clear/two-coats");
+    clear.put("mix-amount.s1", "400").put("mix-amount.s2", "100").put("mix-amount.s3", "100");
+    clear.task().panel().places().forEach(p -> swung(clear, p));
+    clear.put("film-after.at8", "240");
+    PanelScore score = clear.score();
+    assertThat(score.film().setAside()).containsExactly(8);
+    assertThat(score.findings().get(0).id()).isEqualTo("arcing");
+    assertThat(title(clear.task(), score)).startsWith("Not yet: film too thin");
+  }
+
   /** Not much more than half at both ends. */
   private static void swung(WrittenPanel panel, PanelOutline.Place place) {
     double fromMiddle = 2 * place.x() / panel.task().panel().width() - 1;

@@ -27,6 +27,7 @@ class ShareInsideTest {
             low,
             high,
             List.of(),
+            List.of(),
             List.of());
     PhraseWriter words = new PhraseWriter(new Messages(), UnitSystem.METRIC);
     return ShareInside.of(film, words).replace('\u00a0', ' ');

@@ -18,7 +18,8 @@ class SprayedMapsTest {
     List<Double> film = List.of(55e-6, 55e-6, 55e-6, 55e-6);
     TargetRange target = new TargetRange(50e-6, 65e-6);
     FilmField field =
-        new FilmField(0.6, 0.4, 2, 2, film, target, 55e-6, 0, 1, 1, 1, List.of(), places);
+        new FilmField(
+            0.6, 0.4, 2, 2, film, target, 55e-6, 0, 1, 1, 1, List.of(), places, List.of());
     PhraseWriter words = new PhraseWriter(new Messages(), UnitSystem.METRIC);
     return new SprayedMaps(InventedTask.panel(), field, words);
   }

@@ -76,7 +76,7 @@ class StrokeEfficiencyProperties {
 
     /** Variance of the overlap by the model's own equations, with all that was written down. */
     double modelsBound() {
-      StrokeFit fit = new PlanContest(StrokeRecord.of(plan), readings).leader().fit();
+      StrokeFit fit = PlanContest.of(StrokeRecord.of(plan), readings).leader().fit();
       return square(new FittedOverlap(fit.settled()).likeliest().standardUncertainty());
     }
   }

@@ -73,21 +73,50 @@ class StrokeReadingTest {
   }
 
   /**
-   * Of 900 even panels of which one reading was too low or too high these are some on which that
-   * one alone makes a fault, as passes elsewhere than meant on the last two: steps too wide,
-   * lingering. Without it there is nothing.
+   * Of 300 even panels with one reading two or three times as high as it should be these are some
+   * of which that one bent everything, so that steps too wide or a drift were made up for it.
+   */
+  @ParameterizedTest(name = "place {1} by {2}")
+  @CsvSource({
+    "700253, 11, 2, 1",
+    "700008, 6, 1, 1",
+    "700068, 6, 2, 1",
+    "700057, 4, 2, 2",
+    "88, 7, 0.2, 2"
+  })
+  void a_reading_far_off_all_others_is_set_aside_before_anything_is_fitted(
+      int seed, int place, double off, int coats) {
+    Random hand = SprayedPanel.chance(seed);
+    panel.coats = coats;
+    StrokeRecord record = panel.writtenDown(panel.spray(hand), false);
+    List<FilmAt> readings =
+        new ArrayList<>(panel.read(ReadingPlan.of(panel.asMeant(), 15, 0.03), hand));
+    putOff(readings, place, off);
+    StrokeReading reading = StrokeReading.of(record, readings);
+    assertThat(reading.faults()).isEmpty();
+    assertThat(reading.strays()).contains(place);
+  }
+
+  private void putOff(List<FilmAt> readings, int place, double off) {
+    FilmAt one = readings.get(place);
+    double film = one.film() + off * panel.film;
+    readings.set(place, new FilmAt(one.x(), one.y(), film, one.uncertainty()));
+  }
+
+  /**
+   * Of 900 even panels of which one reading was too low or too high these are two on which that one
+   * alone makes a fault, as passes elsewhere than meant: one step, steps too wide. Without it there
+   * is nothing.
    */
   @ParameterizedTest(name = "place {1}")
-  @CsvSource({"10, 4, -0.2", "88, 7, 0.2", "183, 3, 0.2", "310, 10, 0.2"})
+  @CsvSource({"10, 4, -0.2", "183, 3, 0.2"})
   void a_fault_that_rests_on_one_reading_is_suspected_and_never_named(
       int seed, int place, double off) {
     Random hand = SprayedPanel.chance(seed);
     StrokeRecord record = panel.writtenDown(panel.spray(hand), false);
     List<FilmAt> readings =
         new ArrayList<>(panel.read(ReadingPlan.of(SprayedPanel.meant(), 15, 0.03), hand));
-    FilmAt one = readings.get(place);
-    double film = one.film() + off * panel.film;
-    readings.set(place, new FilmAt(one.x(), one.y(), film, one.uncertainty()));
+    putOff(readings, place, off);
     StrokeReading reading = StrokeReading.of(record, readings);
     assertThat(reading.faults()).isEmpty();
     assertThat(reading.suspected()).get().matches(StrokeReading.Suspected::oneReading);
