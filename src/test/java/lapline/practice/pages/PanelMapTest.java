@@ -16,6 +16,7 @@ import lapline.pages.drawing.SvgWriter;
 import lapline.practice.FilmField;
 import lapline.practice.PanelOutline;
 import lapline.practice.PanelScore.NextPlace;
+import lapline.trade.measure.Dimension;
 import lapline.trade.measure.TargetRange;
 import lapline.trade.measure.UnitSystem;
 import org.junit.jupiter.api.Test;
@@ -47,6 +48,15 @@ class PanelMapTest {
     String svg = SvgWriter.write(new PanelMap(PANEL, rising(50e-6, 65e-6), us).drawing());
     // 44 µm at 80 mm, 55 µm at 300 mm
     assertThat(svg).contains(">1.73<", ">2.17<").contains("mil");
+  }
+
+  @Test
+  void a_reading_that_is_set_aside_stands_in_brackets() {
+    FilmField f = rising(50e-6, 65e-6);
+    String svg = SvgWriter.write(new PanelMap(PANEL, settingAside(f, List.of(1)), WORDS).drawing());
+    String first = WORDS.figure(f.places().get(0).film(), Dimension.FILM);
+    assertThat(svg).contains(">(" + first + ")<");
+    assertThat(svg.split("[(][0-9.]+[)]")).hasSize(2);
   }
 
   @Test
@@ -97,6 +107,24 @@ class PanelMapTest {
     FilmField.Area area = new FilmField.Area("area.lower-edge", true, -12e-6, 0.08);
     assertThat(PanelMap.area(area, WORDS).replace('\u00a0', ' '))
         .isEqualTo("thin along the lower edge, 12 µm under (8 % of the panel)");
+  }
+
+  private static FilmField settingAside(FilmField f, List<Integer> places) {
+    return new FilmField(
+        f.width(),
+        f.height(),
+        f.columns(),
+        f.rows(),
+        f.film(),
+        f.target(),
+        f.mean(),
+        f.spread(),
+        f.shareInside(),
+        f.shareLow(),
+        f.shareHigh(),
+        f.areas(),
+        f.places(),
+        places);
   }
 
   static FilmField rising(double least, double most) {

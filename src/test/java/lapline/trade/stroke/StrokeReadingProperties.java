@@ -373,32 +373,35 @@ class StrokeReadingProperties {
   }
 
   /**
-   * By the places of a sheet, of which one reading is off by a fifth of the film, six of its
-   * standard uncertainties. Of 900 a fault is named on 2, and on 1 by the same readings without it;
-   * where one reading is no rival of a fault, on 17.
+   * By the places of a sheet, of which one reading is off: by a fifth of the film, six of its
+   * standard uncertainties, or three times what it should be. Of 1,200 panels of one and two coats
+   * a fault is named on 9 by the readings as they are, and on 5 and 4 where one is a fifth too high
+   * or too low; where one reading is no rival of a fault, on 17 of 900. Three times too high makes
+   * 1 of 600, and 7 where it is not set aside before anything is fitted.
    */
-  @Test
-  void one_reading_of_a_steady_hand_that_is_off_makes_no_fault() {
+  @ParameterizedTest(name = "by {0} or {1}")
+  @CsvSource({"0.2, -0.2", "2, 2"})
+  void one_reading_of_a_steady_hand_that_is_off_makes_no_fault(double by, double orBy) {
     List<Spot> sheet = ReadingPlan.of(SprayedPanel.meant(), 15, 0.03);
     int panels = 6 * SEEDS;
     List<String> named =
         IntStream.range(0, panels)
             .parallel()
-            .mapToObj(seed -> withOneOff(sheet, seed))
+            .mapToObj(seed -> withOneOff(sheet, seed, by, orBy))
             .flatMap(reading -> reading.faults().stream().limit(1))
             .map(found -> found.fault().name())
             .toList();
     assertThat(named.size()).as("%s", named).isLessThanOrEqualTo(panels / 100);
   }
 
-  private static StrokeReading withOneOff(List<Spot> sheet, int seed) {
+  private static StrokeReading withOneOff(List<Spot> sheet, int seed, double by, double orBy) {
     Random chance = SprayedPanel.chance(seed);
     SprayedPanel panel = new SprayedPanel();
     StrokeRecord record = panel.writtenDown(panel.spray(chance), false);
     List<FilmAt> readings = new ArrayList<>(panel.read(sheet, chance));
     int place = seed % sheet.size();
     FilmAt one = readings.get(place);
-    double off = (seed / sheet.size() % 2 == 0 ? 0.2 : -0.2) * panel.film;
+    double off = (seed / sheet.size() % 2 == 0 ? by : orBy) * panel.film;
     readings.set(place, new FilmAt(one.x(), one.y(), one.film() + off, one.uncertainty()));
     return StrokeReading.of(record, readings);
   }
