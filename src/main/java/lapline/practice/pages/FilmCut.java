@@ -114,13 +114,13 @@ final class FilmCut {
 
   private double highest() {
     double most = film.target().hasMost() ? film.target().most() : 0;
-    double measured = film.places().stream().mapToDouble(p -> p.film()).max().orElse(0);
+    double measured = film.counted().stream().mapToDouble(p -> p.film()).max().orElse(0);
     double fitted = stroke == null ? 0 : heights().map(y -> stroke.at(cut, y)).max().orElse(0);
     return Math.max(1e-6, Math.max(Math.max(most, measured), fitted));
   }
 
   private double lowest() {
-    double measured = film.places().stream().mapToDouble(p -> p.film()).min().orElse(0);
+    double measured = film.counted().stream().mapToDouble(p -> p.film()).min().orElse(0);
     return Math.max(0, film.target().hasLeast() ? Math.min(film.target().least(), measured) : 0);
   }
 
@@ -232,15 +232,28 @@ final class FilmCut {
     film.places().stream()
         .filter(p -> Math.abs(p.x() - cut) <= near)
         .sorted(Comparator.comparingDouble(FilmField.PlaceFilm::y))
-        .forEach(
-            p -> {
-              double x = along(p.y());
-              double reach = p.estimate().expandedUncertainty();
-              shapes.add(Shape.Line.of(x, up(p.film() - reach), x, up(p.film() + reach), Pen.FINE));
-              Tone tone = film.isSetAside(p) ? Tone.SHEET : Tone.INK;
-              shapes.add(new Shape.Circle(x, up(p.film()), 1.1, Fill.flat(tone), Pen.FINE));
-            });
+        .forEach(p -> shapes.addAll(film.isSetAside(p) ? setAside(p) : dot(p)));
     return shapes;
+  }
+
+  private List<Shape> dot(FilmField.PlaceFilm p) {
+    double x = along(p.y());
+    double reach = p.estimate().expandedUncertainty();
+    return List.of(
+        Shape.Line.of(x, up(p.film() - reach), x, up(p.film() + reach), Pen.FINE),
+        new Shape.Circle(x, up(p.film()), 1.1, Fill.flat(Tone.INK), Pen.NONE));
+  }
+
+  /** Its figure beside it, since it may lie off the scale, which goes by those that count. */
+  private List<Shape> setAside(FilmField.PlaceFilm p) {
+    double x = along(p.y());
+    double y = up(p.film());
+    String figure = PanelMap.inBrackets(words.figure(p.film(), Dimension.FILM), words);
+    boolean left = x < LEFT + ROOM / 2;
+    return List.of(
+        new Shape.Circle(x, y, 1.1, Fill.flat(Tone.SHEET), Pen.FINE),
+        Words.of(
+            x + (left ? 2 : -2), y + SIZE * 0.35, SIZE, left ? Align.START : Align.END, figure));
   }
 
   private double along(double metres) {

@@ -135,7 +135,11 @@ final class PanelMap {
   /** In brackets where the map goes without it. */
   private String figure(FilmField.PlaceFilm place) {
     String figure = words.figure(place.film(), Dimension.FILM);
-    return film.isSetAside(place) ? words.say("drawing.panel-map.set-aside", figure) : figure;
+    return film.isSetAside(place) ? inBrackets(figure, words) : figure;
+  }
+
+  static String inBrackets(String figure, PhraseWriter words) {
+    return words.say("drawing.panel-map.set-aside", figure);
   }
 
   /** Each beside the place it names where a build stands on it, so that both can be read. */

@@ -10,6 +10,7 @@ import lapline.pages.Messages;
 import lapline.pages.drawing.Drawing;
 import lapline.pages.drawing.Point;
 import lapline.pages.drawing.Shape;
+import lapline.pages.drawing.SvgWriter;
 import lapline.practice.FilmField;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.UnitSystem;
@@ -47,6 +48,18 @@ class FilmCutTest {
     FilmCut estimated = new FilmCut(film, null, List.of(), words);
     assertThat(turns(line(estimated.drawing()))).isZero();
     assertThat(estimated.caption()).contains("estimated between them");
+  }
+
+  /** One crazy figure would press all others together. */
+  @Test
+  void a_reading_that_is_set_aside_stands_in_brackets_and_does_not_stretch_the_scale() {
+    FilmField film = PanelMapTest.rising(50e-6, 65e-6);
+    PhraseWriter words = new PhraseWriter(new Messages(), UnitSystem.METRIC);
+    int cut = film.places().stream().filter(p -> p.x() == 0.3).findFirst().orElseThrow().place();
+    FilmField crazy = PanelMapTest.settingAside(film, cut, 161e-6);
+    Drawing drawing = new FilmCut(crazy, null, List.of(), words).drawing();
+    assertThat(line(drawing)).isEqualTo(line(new FilmCut(film, null, List.of(), words).drawing()));
+    assertThat(SvgWriter.write(drawing)).contains(">(161)<");
   }
 
   /** Passes half a fan apart and more. */

@@ -16,7 +16,6 @@ import lapline.pages.drawing.SvgWriter;
 import lapline.practice.FilmField;
 import lapline.practice.PanelOutline;
 import lapline.practice.PanelScore.NextPlace;
-import lapline.trade.measure.Dimension;
 import lapline.trade.measure.TargetRange;
 import lapline.trade.measure.UnitSystem;
 import org.junit.jupiter.api.Test;
@@ -52,11 +51,10 @@ class PanelMapTest {
 
   @Test
   void a_reading_that_is_set_aside_stands_in_brackets() {
-    FilmField f = rising(50e-6, 65e-6);
-    String svg = SvgWriter.write(new PanelMap(PANEL, settingAside(f, List.of(1)), WORDS).drawing());
-    String first = WORDS.figure(f.places().get(0).film(), Dimension.FILM);
-    assertThat(svg).contains(">(" + first + ")<");
+    FilmField film = settingAside(rising(50e-6, 65e-6), 1, 161e-6);
+    String svg = SvgWriter.write(new PanelMap(PANEL, film, WORDS).drawing());
     assertThat(svg.split("[(][0-9.]+[)]")).hasSize(2);
+    assertThat(svg).contains(">(161)<");
   }
 
   @Test
@@ -109,7 +107,16 @@ class PanelMapTest {
         .isEqualTo("thin along the lower edge, 12 µm under (8 % of the panel)");
   }
 
-  private static FilmField settingAside(FilmField f, List<Integer> places) {
+  /** The same with a reading at one place that counts for nothing. */
+  static FilmField settingAside(FilmField f, int place, double read) {
+    List<FilmField.PlaceFilm> places =
+        f.places().stream()
+            .map(
+                p ->
+                    p.place() == place
+                        ? new FilmField.PlaceFilm(place, p.x(), p.y(), read, 1e-6)
+                        : p)
+            .toList();
     return new FilmField(
         f.width(),
         f.height(),
@@ -123,8 +130,8 @@ class PanelMapTest {
         f.shareLow(),
         f.shareHigh(),
         f.areas(),
-        f.places(),
-        places);
+        places,
+        List.of(place));
   }
 
   static FilmField rising(double least, double most) {
