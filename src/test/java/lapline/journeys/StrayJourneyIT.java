@@ -24,7 +24,7 @@ class StrayJourneyIT extends AtThePanel {
     assertThat(title()).isEqualTo("Not yet: read place 8 again, its film fits nothing around it");
     assertThat(text())
         .contains("The reading at place 8 fits nothing around it. It stands in brackets on the map")
-        .contains("100 % of the panel")
+        .contains("100 % (more than 99.9 %) of the panel")
         .doesNotContain("thick at", "thick in", "thin at");
     assertThat(browser.findElement(By.cssSelector("figure svg")).getDomProperty("outerHTML"))
         .contains("(161");
