@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
+import org.openqa.selenium.WebElement;
 
 /**
  * An even panel with one reading that nobody can have sprayed: it is read again before all else.
@@ -29,7 +30,16 @@ class StrayJourneyIT extends AtThePanel {
     assertThat(browser.findElement(By.cssSelector("figure svg")).getDomProperty("outerHTML"))
         .contains("(161");
     isAccessible();
+    WebElement main = browser.findElement(By.cssSelector("#next .main"));
+    assertThat(main.getDomProperty("value")).isEqualTo("Correct the reading");
     pictures("stray");
+    main.click();
+    waiting().until(d -> d.getCurrentUrl().contains("/learn/entry"));
+    keep(attempt, Map.of("film-after.at8", "96 um"));
+    open("/learn/entry?attempt=" + attempt);
+    press("score");
+    waiting().until(d -> d.getCurrentUrl().contains("/learn/result"));
+    assertThat(text()).doesNotContain("fits nothing around it");
   }
 
   private static Map<String, String> evenButOne() {

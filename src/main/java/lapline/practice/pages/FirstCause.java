@@ -38,6 +38,11 @@ public final class FirstCause {
     return finding.doubtful();
   }
 
+  /** Whether it is that readings fit nothing around them. */
+  public boolean isStray() {
+    return finding.strays();
+  }
+
   /** Whether it is one of several, and something is to be read or done before one is changed. */
   public boolean isOneOfSeveral() {
     return finding.undecided();

@@ -220,7 +220,22 @@ public class ResultPage {
 
   /** Whether further readings are the main thing to do now, before the next panel. */
   public boolean isReadingsFirst() {
-    return isWorthMeasuringAgain() && isMoreKeyable() && getFirst().isOneOfSeveral();
+    return isWorthMeasuringAgain()
+        && isMoreKeyable()
+        && (getFirst().isOneOfSeveral() || isStrayInTheWay());
+  }
+
+  /** Whether it is accepted or not only shows when a reading that strays is taken again. */
+  private boolean isStrayInTheWay() {
+    return getFirst().isStray() && !score().accepted();
+  }
+
+  /** What the button says that opens this panel's readings again, as a message key. */
+  public String getReadAgain() {
+    if (!isReadingsFirst()) {
+      return "practice-result.again";
+    }
+    return getFirst().isStray() ? "practice-result.correct" : "practice-result.add";
   }
 
   /** Whether the places that are advised get fields of their own when the panel is opened again. */
