@@ -35,8 +35,8 @@ class StrayJourneyIT extends AtThePanel {
     pictures("stray");
     main.click();
     waiting().until(d -> d.getCurrentUrl().contains("/learn/entry"));
-    keep(attempt, Map.of("film-after.at8", "96 um"));
-    open("/learn/entry?attempt=" + attempt);
+    write("r-film-after-at8", "96 um");
+    untilSaved();
     press("score");
     waiting().until(d -> d.getCurrentUrl().contains("/learn/result"));
     assertThat(text()).doesNotContain("fits nothing around it");
