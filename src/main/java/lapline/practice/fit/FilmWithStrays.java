@@ -11,11 +11,15 @@ import lapline.trade.stroke.StrokeReading;
  * The film of a panel some of whose readings no stroke explains. They may be slips, or the film may
  * be rough: it is taken by all readings and by the others, each with the weight that they give it.
  * So a reading a little off still counts almost whole, and one that is far off counts for nothing,
- * without a jump between.
+ * without a jump between. How far off a slip lies is taken as of a Cauchy distribution, which has
+ * no end: a nought too many is a slip as well.
  */
 final class FilmWithStrays {
   private static final double LOG_STRAY =
       Math.log(StrokeReading.STRAYS / (1 - StrokeReading.STRAYS));
+
+  /** Of its density over the normal one's, which is left out everywhere: √(2π) / π. */
+  private static final double LOG_CAUCHY = 0.5 * Math.log(2 / Math.PI);
 
   private final PlacedFilm film;
   private final Set<Integer> strays;
@@ -44,7 +48,7 @@ final class FilmWithStrays {
       if (strays.contains(film.place[i])) {
         double scatter = Math.hypot(StrokeReading.STRAY_USUAL * mean, film.uncertainty[i]);
         double off = (film.film[i] - mean) / scatter;
-        odds += LOG_STRAY - 0.5 * off * off - Math.log(scatter);
+        odds += LOG_STRAY + LOG_CAUCHY - Math.log(scatter) - Math.log1p(off * off);
       }
     }
     return odds;

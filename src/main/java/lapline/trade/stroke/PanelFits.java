@@ -35,7 +35,6 @@ final class PanelFits {
 
   private final PassPlan plan;
   private final List<FilmAt> readings;
-  private final double mean;
   private final List<Integer> strays = new ArrayList<>();
   private final Map<Known, StrokeFit> known = new HashMap<>();
 
@@ -45,16 +44,19 @@ final class PanelFits {
   PanelFits(PassPlan plan, List<FilmAt> readings) {
     this.plan = plan;
     this.readings = List.copyOf(readings);
-    this.mean = readings.stream().mapToDouble(FilmAt::film).average().orElseThrow();
   }
 
   List<FilmAt> readings() {
     return readings;
   }
 
-  /** Of all readings, metres. */
+  /** Of the readings that count, metres. */
   double mean() {
-    return mean;
+    return IntStream.range(0, readings.size())
+        .filter(i -> !strays.contains(i))
+        .mapToDouble(i -> readings.get(i).film())
+        .average()
+        .orElseThrow();
   }
 
   List<Integer> strays() {
@@ -81,7 +83,7 @@ final class PanelFits {
     StrokeModel model = new StrokeModel(plan, departures);
     StrokeModel bare = new StrokeModel(plan, List.of());
     double[] start = new double[bare.parameters()];
-    start[StrokeModel.LEVEL] = Math.log(mean);
+    start[StrokeModel.LEVEL] = Math.log(mean());
     return FirstGuess.of(bare, used(), start).stream()
         .limit(guesses)
         .map(p -> fitted(model, Arrays.copyOf(p, model.parameters())));
@@ -199,14 +201,16 @@ final class PanelFits {
   private StrokeFit fitted(StrokeModel model, double[] start) {
     List<FilmAt> used = used();
     HandScatter scatter = HandScatter.about(model, start, used);
-    return StrokeFit.of(model, used, scatter, start, Math.log(mean));
+    return StrokeFit.of(model, used, scatter, start, Math.log(mean()));
   }
 
   private List<FilmAt> used() {
     List<FilmAt> used = new ArrayList<>(readings);
     for (int i : strays) {
       FilmAt r = used.get(i);
-      used.set(i, new FilmAt(r.x(), r.y(), r.film(), mean));
+      // however far off it is, it is one of the readings that such a stray may have given
+      double off = Math.abs(r.film() - mean());
+      used.set(i, new FilmAt(r.x(), r.y(), r.film(), Math.max(mean(), off)));
     }
     return used;
   }
