@@ -39,11 +39,17 @@ final class CriterionJudge {
   static Result judge(Criterion criterion, MeasuredPanel panel, RecordGaps gaps) {
     Result result = asRead(criterion, panel, gaps);
     return PanelQuantities.OF_DRY_FILM.contains(criterion.quantity())
-        ? panel
-            .withoutStrays()
-            .filter(p -> hangsOnStrays(result, criterion.measure(p)))
-            .map(p -> result.advised(strays(panel)))
-            .orElse(result)
+        ? panel.withoutStrays().map(p -> beside(panel, result, criterion.measure(p))).orElse(result)
+        : result;
+  }
+
+  /** More readings and surer ones would settle nothing while one of them may be a slip. */
+  private static Result beside(MeasuredPanel panel, Result result, Measured without) {
+    if (hangsOnStrays(result, without)) {
+      return result.advised(strays(Result.HANGS_ON_STRAYS, panel));
+    }
+    return result.judged() && result.verdict() == Verdict.DOUBTFUL
+        ? result.advised(strays("score.advice.stray-first", panel))
         : result;
   }
 
@@ -54,10 +60,10 @@ final class CriterionJudge {
         && judged(result.criterion(), values).verdict().compareTo(result.verdict()) < 0;
   }
 
-  private static Phrase strays(MeasuredPanel panel) {
+  private static Phrase strays(String key, MeasuredPanel panel) {
     List<Integer> places = panel.strays().stream().sorted().toList();
     return Phrase.message(
-        Result.HANGS_ON_STRAYS,
+        key,
         Phrase.quantity(places.size(), Dimension.COUNT),
         Phrase.word(PanelOutline.namesOf(places)));
   }

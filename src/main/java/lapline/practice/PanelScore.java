@@ -2,6 +2,7 @@ package lapline.practice;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lapline.practice.quantity.PanelQuantities;
 import lapline.trade.measure.Dimension;
 import lapline.trade.measure.Estimate;
@@ -195,6 +196,9 @@ public record PanelScore(
     /** The doubt that one or more readings fit nothing around them. */
     public static final String STRAY = "stray" + DOUBT;
 
+    /** Begins the keys of what each reading that strays should have been. */
+    public static final String STRAY_EVIDENCE = "cause.stray.evidence";
+
     /** Begins the keys of the sentences that a cause cannot be told from its rivals. */
     public static final String UNDECIDED = "cause.undecided";
 
@@ -243,6 +247,12 @@ public record PanelScore(
     /** Whether it says that a reading fits nothing around it, and is to be read again. */
     public boolean strays() {
       return id.equals(STRAY);
+    }
+
+    /** The same with one more piece of evidence. */
+    Finding with(Phrase more) {
+      List<Phrase> all = Stream.concat(evidence.stream(), Stream.of(more)).toList();
+      return new Finding(id, support, cause, all, rivals, change, estimate, nextPlaces, off);
     }
 
     /** The same without the evidence whose key begins like this. */

@@ -1,10 +1,12 @@
 package lapline.practice;
 
 import java.util.List;
+import java.util.Optional;
+import lapline.practice.PanelScore.Finding;
 import lapline.practice.PanelScore.Result;
-import lapline.practice.fit.Explanation;
 import lapline.practice.fit.FilmFieldEstimate;
 import lapline.practice.quantity.MeasuredPanel;
+import lapline.trade.measure.Dimension;
 import lapline.trade.measure.Verdict;
 
 /**
@@ -22,16 +24,44 @@ public final class PanelScorer {
     List<Result> results = judge(panel);
     List<String> standing =
         results.stream().filter(r -> stands(task, r)).map(r -> r.criterion().id()).toList();
-    Explanation explained = panel.explained();
     return new PanelScore(
         PracticeScore.of(results),
-        standing.isEmpty() && results.stream().anyMatch(Result::judged),
+        isAccepted(task, results),
         standing,
         results,
-        PanelFindings.of(task, explained.findings(), results),
+        PanelFindings.of(task, findings(panel, results), results),
         film(panel),
-        explained.stroke(),
+        panel.explained().stroke(),
         VERSION);
+  }
+
+  /** What the film speaks for; of readings that stray also what the panel would be without them. */
+  private static List<Finding> findings(MeasuredPanel panel, List<Result> results) {
+    Optional<Phrase> without =
+        panel
+            .withoutStrays()
+            .map(PanelScorer::judge)
+            .flatMap(r -> better(panel.task(), r, results));
+    return panel.explained().findings().stream()
+        .map(f -> f.strays() ? without.map(f::with).orElse(f) : f)
+        .toList();
+  }
+
+  private static Optional<Phrase> better(
+      PracticeTask task, List<Result> without, List<Result> results) {
+    boolean gained = PracticeScore.of(without) > PracticeScore.of(results);
+    boolean counts = isAccepted(task, without) && !isAccepted(task, results);
+    return gained || counts
+        ? Optional.of(
+            Phrase.message(
+                counts ? "cause.stray.without.accepted" : "cause.stray.without",
+                Phrase.quantity(PracticeScore.of(without), Dimension.NUMBER)))
+        : Optional.empty();
+  }
+
+  private static boolean isAccepted(PracticeTask task, List<Result> results) {
+    return results.stream().noneMatch(r -> stands(task, r))
+        && results.stream().anyMatch(Result::judged);
   }
 
   /** The verdicts alone, without film and findings. */

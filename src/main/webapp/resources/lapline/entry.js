@@ -405,6 +405,13 @@
     e.preventDefault();
     next(e.target, e.shiftKey);
   });
+  // where the page before sent one to read a place again
+  const sent = document.getElementById(new URLSearchParams(location.search).get('at') || '');
+  if (sent && sent.dataset.cell) {
+    sent.scrollIntoView({block: 'center'});
+    sent.focus();
+    if (sent.select) sent.select();
+  }
   window.addEventListener('online', () => {
     pause = 0;
     if (unsent.size) send();

@@ -2,12 +2,15 @@ package lapline.practice;
 
 import static lapline.practice.WrittenPanel.criterion;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import lapline.practice.PanelScore.Finding;
 import lapline.practice.PanelScore.Result;
 import lapline.trade.measure.Verdict;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PanelFindingsTest {
   private static final String RULES =
@@ -162,6 +165,49 @@ class PanelFindingsTest {
     assertThat(rule.hangsOnStrays()).isTrue();
     assertThat(rule.advice().args().get(1).word()).isEqualTo("8");
     assertThat(score.accepted()).isFalse();
+  }
+
+  /** However many noughts slipped in. */
+  @ParameterizedTest
+  @ValueSource(ints = {440, 1560, 2000})
+  void the_further_off_it_is_the_more_it_is_a_slip(int read) {
+    PanelScore score = oneCrazy().put("film-after.at8", read + " um").score();
+    assertThat(score.film().setAside()).containsExactly(8);
+    assertThat(score.film().areas()).isEmpty();
+    assertThat(score.findings().get(0).id()).isEqualTo(Finding.STRAY);
+    assertThat(score.fitsNoPattern()).isFalse();
+    assertThat(score.result("film-even").orElseThrow().verdict()).isEqualTo(Verdict.MET);
+  }
+
+  @Test
+  void what_the_panel_would_be_without_it_is_told() {
+    PanelScore good = ClearPanel.good().score();
+    PanelScore crazy = ClearPanel.good().put("film-after.at8", "241").score();
+    assertThat(good.accepted()).isTrue();
+    assertThat(crazy.accepted()).isFalse();
+    Phrase told = crazy.findings().get(0).evidence().get(1);
+    assertThat(told.key()).isEqualTo("cause.stray.without.accepted");
+    assertThat(told.args().get(0).value()).isCloseTo(good.practiceScore(), within(1.0));
+  }
+
+  @Test
+  void two_of_them_are_told_together_in_the_order_of_their_places() {
+    WrittenPanel clear = oneCrazy();
+    clear.put("film-after.at4", "40 um");
+    Finding strays = clear.score().strays().orElseThrow();
+    assertThat(strays.cause().key()).isEqualTo("cause.stray.places");
+    assertThat(strays.cause().args().get(0).word()).isEqualTo("4, 8");
+    assertThat(strays.evidence().get(0).args().get(0).word()).isEqualTo("4");
+  }
+
+  /** More readings or surer ones would settle nothing. */
+  @Test
+  void a_mean_in_doubt_beside_it_is_told_to_read_it_first() {
+    WrittenPanel clear = oneCrazy();
+    clear.putAtPlaces("film-after", 90, 89, 91, 90, 88, 90, 91, 40, 90, 89, 90, 91, 89, 90, 90);
+    Result film = clear.score().result("film").orElseThrow();
+    assertThat(film.verdict()).isEqualTo(Verdict.DOUBTFUL);
+    assertThat(film.advice().key()).isEqualTo("score.advice.stray-first");
   }
 
   @Test

@@ -118,18 +118,29 @@ final class Doubts {
     if (reading.strays().isEmpty()) {
       return Optional.empty();
     }
-    List<Phrase> evidence = reading.strays().stream().map(this::stray).toList();
-    List<NextPlace> places =
-        reading.strays().stream().map(i -> NextPlace.of(film.x[i], film.y[i])).toList();
-    return Optional.of(doubt("stray", 1, evidence, places));
+    List<Integer> strays = reading.strays().stream().sorted().toList();
+    List<Integer> places = strays.stream().map(i -> film.place[i]).toList();
+    String key = strays.size() == 1 ? "cause.stray.place" : "cause.stray.places";
+    return Optional.of(
+        new Finding(
+            Finding.STRAY,
+            1,
+            message(key, word(PanelOutline.namesOf(places))),
+            strays.stream().map(this::stray).toList(),
+            List.of(),
+            message(key + ".change"),
+            null,
+            strays.stream().map(i -> NextPlace.of(film.x[i], film.y[i])).toList()));
   }
 
   private Phrase stray(int i) {
     return message(
-        "cause.stray.evidence",
+        Finding.STRAY_EVIDENCE + ".at",
         word(PanelOutline.nameOf(film.place[i])),
         quantity(Estimate.of(film.film[i], film.uncertainty[i]), Dimension.FILM),
-        quantity(reading.film().at(film.x[i], film.y[i]), Dimension.FILM));
+        quantity(reading.film().at(film.x[i], film.y[i]), Dimension.FILM),
+        quantity(film.x[i], Dimension.LENGTH),
+        quantity(film.y[i], Dimension.LENGTH));
   }
 
   private static Finding doubt(

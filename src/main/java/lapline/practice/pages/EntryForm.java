@@ -152,8 +152,13 @@ public record EntryForm(List<Section> sections) {
       return !key.isEmpty();
     }
 
-    /** Its id on the page; a full stop would need escaping in style sheets. */
+    /** Its id on the page. */
     public String id() {
+      return idOf(key);
+    }
+
+    /** The same of the field for this cell; a full stop would need escaping in style sheets. */
+    static String idOf(String key) {
       return "r-" + key.replace('.', '-');
     }
 

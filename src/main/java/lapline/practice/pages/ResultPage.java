@@ -6,6 +6,7 @@ import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import lapline.pages.Errors;
@@ -14,9 +15,11 @@ import lapline.people.NotAllowedException;
 import lapline.people.NotFoundException;
 import lapline.people.PeopleRecords;
 import lapline.people.SignedIn;
+import lapline.practice.Again;
 import lapline.practice.Attempt;
 import lapline.practice.Cell;
 import lapline.practice.FindAttempts;
+import lapline.practice.FurtherPlaces;
 import lapline.practice.MeasureAgain;
 import lapline.practice.PanelScore;
 import lapline.practice.PracticeTask;
@@ -102,7 +105,8 @@ public class ResultPage {
   }
 
   public String getChangeHeading() {
-    return "practice-result.change" + (isMine() ? "" : "-of") + getFirst().kind();
+    String kind = score().accepted() && getFirst().isDoubt() ? ".accepted" : getFirst().kind();
+    return "practice-result.change" + (isMine() ? "" : "-of") + kind;
   }
 
   /** What is said where the numbers point to no cause; only the person themselves is spoken to. */
@@ -227,7 +231,20 @@ public class ResultPage {
 
   /** Whether it is accepted or not only shows when a reading that strays is taken again. */
   private boolean isStrayInTheWay() {
-    return getFirst().isStray() && !score().accepted();
+    return getFirst().isStray() && !score().accepted() && !isStrayStands();
+  }
+
+  /** Whether the readings that stray were opened to be read again, and stray as before. */
+  public boolean isStrayStands() {
+    Again before = getAttempt().again();
+    return before != null
+        && getFirst().isStray()
+        && getFirst().getFinding().cause().equals(before.cause());
+  }
+
+  /** What one reading that strays is told of beside another cause; empty where there is none. */
+  public Optional<PanelScore.Finding> getAlsoStrays() {
+    return score().strays().filter(s -> getFirst() != null && !getFirst().isStray());
   }
 
   /** What the button says that opens this panel's readings again, as a message key. */
@@ -251,12 +268,20 @@ public class ResultPage {
 
   /** Opens this panel's readings again. */
   public String measureAgain() {
+    String field = getFirst() != null && getFirst().isStray() ? "&at=" + fieldOfFirstStray() : "";
     try {
-      return StartPage.entry(again.run(signedIn.person(), getAttempt().id()));
+      return StartPage.entry(again.run(signedIn.person(), getAttempt().id())) + field;
     } catch (NotAllowedException e) {
       errors.add(null, e.getMessage());
       return null;
     }
+  }
+
+  /** Of the entry page, so that nobody has to look for it among all others. */
+  private String fieldOfFirstStray() {
+    int place =
+        FurtherPlaces.of(getTask().panel(), getFirst().getFinding().nextPlaces()).get(0).number();
+    return EntryForm.Field.idOf(Cell.place(BuildByPlace.AFTER, place).key());
   }
 
   public boolean isMine() {

@@ -2,7 +2,9 @@ package lapline.practice.pages;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import lapline.practice.FilmField.Area;
 import lapline.practice.PanelScore;
 import lapline.practice.PanelScore.Finding;
 import lapline.practice.Phrase;
@@ -13,6 +15,13 @@ import lapline.trade.measure.Verdict;
 
 /** The answer of a result page in one line: accepted, or what most keeps it from being. */
 final class ResultTitle {
+  private static final Map<String, String> BOTH =
+      Map.of(
+          "area.left-end", "area.both-ends",
+          "area.right-end", "area.both-ends",
+          "area.lower-edge", "area.both-edges",
+          "area.upper-edge", "area.both-edges");
+
   private final PracticeTask task;
   private final PanelScore score;
   private final CriterionWriter criteria;
@@ -49,7 +58,11 @@ final class ResultTitle {
 
   private String stray(Finding stray) {
     List<String> places =
-        stray.evidence().stream().map(e -> e.args().get(0).word()).distinct().toList();
+        stray.evidence().stream()
+            .filter(e -> e.key().startsWith(Finding.STRAY_EVIDENCE))
+            .map(e -> e.args().get(0).word())
+            .distinct()
+            .toList();
     return words.say("practice-result.title.stray", places.size(), String.join(", ", places));
   }
 
@@ -87,12 +100,22 @@ final class ResultTitle {
       return words.say("practice-result.title.doubtful", label);
     }
     if (isFilm(r) && !score.film().areas().isEmpty()) {
-      var area = score.film().areas().get(0);
-      return words.say(
-          area.thin() ? "practice-result.title.thin" : "practice-result.title.thick",
-          words.word(area.where()));
+      return area(score.film().areas());
     }
     return Whereabouts.brief(task, r).map(where -> found(r, where)).orElseGet(() -> value(r));
+  }
+
+  /** The worst one; where the other end or edge of the panel is out the same way, both. */
+  private String area(List<Area> areas) {
+    Area worst = areas.get(0);
+    String both = BOTH.getOrDefault(worst.where(), "");
+    boolean other =
+        areas.stream()
+            .skip(1)
+            .anyMatch(a -> a.thin() == worst.thin() && both.equals(BOTH.get(a.where())));
+    return words.say(
+        worst.thin() ? "practice-result.title.thin" : "practice-result.title.thick",
+        words.word(other ? both : worst.where()));
   }
 
   private String found(PanelScore.Result r, Phrase where) {

@@ -146,6 +146,8 @@ class FilmFieldEstimateTest {
     assertThat(slip.counted()).hasSize(29);
     assertThat(slip.film()).allSatisfy(f -> assertThat(f).isCloseTo(57e-6, within(0.1e-6)));
     assertThat(slip.shareInside()).isGreaterThan(0.99);
+    assertThat(stray(1561e-6).setAside()).containsExactly(8);
+    assertThat(stray(1561e-6).film()).isEqualTo(slip.film());
     FilmField near = stray(59e-6);
     assertThat(near.setAside()).isEmpty();
     assertThat(near.film()).isEqualTo(of(at(8, 59e-6)).film());

@@ -270,7 +270,8 @@ class SprayFitTest {
       String key = Cause.of(fault).key() + ".suspected";
       assertThat(words.containsKey(key)).as(key).isTrue();
     }
-    for (String doubt : List.of("cause.stray", "cause.no-pattern")) {
+    for (String doubt :
+        List.of("cause.stray", "cause.stray.place", "cause.stray.places", "cause.no-pattern")) {
       assertThat(words.containsKey(doubt)).as(doubt).isTrue();
       assertThat(words.containsKey(doubt + ".change")).as(doubt).isTrue();
     }

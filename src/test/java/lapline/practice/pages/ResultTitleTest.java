@@ -62,7 +62,7 @@ class ResultTitleTest {
     clear.task().panel().places().forEach(p -> swung(clear, p));
     PanelScore score = clear.score();
     assertThat(score.findings().get(0).id()).isEqualTo("arcing");
-    assertThat(title(clear.task(), score)).startsWith("Not yet: film too thin");
+    assertThat(title(clear.task(), score)).isEqualTo("Not yet: film too thin at both ends");
   }
 
   @Test
@@ -74,7 +74,7 @@ class ResultTitleTest {
     PanelScore score = clear.score();
     assertThat(score.film().setAside()).containsExactly(8);
     assertThat(score.findings().get(0).id()).isEqualTo("arcing");
-    assertThat(title(clear.task(), score)).startsWith("Not yet: film too thin");
+    assertThat(title(clear.task(), score)).isEqualTo("Not yet: film too thin at both ends");
   }
 
   /** Not much more than half at both ends. */

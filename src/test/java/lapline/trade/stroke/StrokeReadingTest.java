@@ -79,6 +79,7 @@ class StrokeReadingTest {
   @ParameterizedTest(name = "place {1} by {2}")
   @CsvSource({
     "700253, 11, 2, 1",
+    "700253, 11, 25, 1",
     "700008, 6, 1, 1",
     "700068, 6, 2, 1",
     "700057, 4, 2, 2",
