@@ -38,6 +38,7 @@ class StrayJourneyIT extends AtThePanel {
     pictures("stray-map");
     main.click();
     readAgain("200 um");
+    assertThat(title()).startsWith("Not yet: look at place 8");
     assertThat(text()).contains("You have read it again, and it stands.");
     pictures("stray-stands");
     press("again:measure");

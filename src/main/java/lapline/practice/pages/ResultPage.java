@@ -84,7 +84,7 @@ public class ResultPage {
   }
 
   private String title() {
-    return new ResultTitle(getTask(), score(), say.criteria()).written();
+    return new ResultTitle(getTask(), score(), say.criteria(), isStrayStands()).written();
   }
 
   /** The likeliest cause; null where the numbers point to none. */
@@ -238,6 +238,7 @@ public class ResultPage {
   public boolean isStrayStands() {
     Again before = getAttempt().again();
     return before != null
+        && getFirst() != null
         && getFirst().isStray()
         && getFirst().getFinding().cause().equals(before.cause());
   }

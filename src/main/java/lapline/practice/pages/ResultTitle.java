@@ -26,12 +26,17 @@ final class ResultTitle {
   private final PanelScore score;
   private final CriterionWriter criteria;
   private final PhraseWriter words;
+  private final boolean strayStands;
 
-  ResultTitle(PracticeTask task, PanelScore score, CriterionWriter criteria) {
+  /**
+   * @param strayStands whether the readings that stray have been read again and stray as before
+   */
+  ResultTitle(PracticeTask task, PanelScore score, CriterionWriter criteria, boolean strayStands) {
     this.task = task;
     this.score = score;
     this.criteria = criteria;
     this.words = criteria.words();
+    this.strayStands = strayStands;
   }
 
   String written() {
@@ -63,7 +68,10 @@ final class ResultTitle {
             .map(e -> e.args().get(0).word())
             .distinct()
             .toList();
-    return words.say("practice-result.title.stray", places.size(), String.join(", ", places));
+    return words.say(
+        strayStands ? "practice-result.title.stray-stands" : "practice-result.title.stray",
+        places.size(),
+        String.join(", ", places));
   }
 
   /** Whether the page goes on with this criterion, or with what the stroke did to the film. */

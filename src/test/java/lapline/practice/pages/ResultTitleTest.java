@@ -52,6 +52,8 @@ class ResultTitleTest {
     clear.putAtPlaces("film-after", 95, 94, 96, 95, 93, 95, 96, 201, 95, 94, 95, 96, 94, 95, 95);
     assertThat(title(clear.task(), clear.score()))
         .isEqualTo("Not yet: read place 8 again, its film fits nothing around it");
+    assertThat(title(clear.task(), clear.score(), true))
+        .isEqualTo("Not yet: look at place 8, its film still fits nothing around it");
   }
 
   /** The page does not begin with one thing and go on with another. */
@@ -90,9 +92,13 @@ class ResultTitleTest {
   }
 
   private static String title(PracticeTask task, PanelScore score) {
+    return title(task, score, false);
+  }
+
+  private static String title(PracticeTask task, PanelScore score, boolean stands) {
     PhraseWriter words = new PhraseWriter(new Messages(), UnitSystem.METRIC);
     return new ResultTitle(
-            task, score, new CriterionWriter(words, WrittenPanel.COURSE.measurands()::find))
+            task, score, new CriterionWriter(words, WrittenPanel.COURSE.measurands()::find), stands)
         .written()
         .replace('\u00a0', ' ');
   }
