@@ -7,7 +7,7 @@ const was = given.stroke;
 const filmWas = filmOf(was);
 const COLUMNS = 60;
 const ROWS = Math.max(12, Math.round(COLUMNS * was.height / was.width));
-const usualTop = 1.15 * Math.max(given.most, ...given.places.map(p => p.film));
+const usualTop = 1.15 * given.highest;
 const sliders = Object.fromEntries(['overlap', 'distance', 'speed', 'arc', 'coats'].map(id => [id, document.getElementById(id)]));
 const says = id => document.getElementById(id + '-says');
 const write = film => (film / given.unit.size).toFixed(given.unit.digits);
@@ -112,11 +112,14 @@ function numbers(id, words, isOff) {
   on.textAlign = 'center';
   on.textBaseline = 'middle';
   for (const p of given.places) {
-    const off = isOff(p);
+    const off = !p.aside && isOff(p);
+    const text = p.aside ? page.dataset.aside.replace('{0}', words(p)) : words(p);
     on.font = `${off ? 700 : 400} ${size}px sans-serif`;
-    on.fillStyle = off ? '#8a1c00' : '#1d2126';
-    const x = Math.min(was.width * 1000 - 1.2 * size, Math.max(1.2 * size, p.x * 1000));
-    on.fillText(words(p), x, (was.height - p.y) * 1000);
+    on.fillStyle = off ? '#8a1c00' : p.aside ? '#5b636c' : '#1d2126';
+    // a stray reading has long figures, which have to stay on the panel too
+    const half = Math.max(1.2 * size, on.measureText(text).width / 2);
+    const x = Math.min(was.width * 1000 - half, Math.max(half, p.x * 1000));
+    on.fillText(text, x, (was.height - p.y) * 1000);
   }
 }
 

@@ -56,18 +56,20 @@ public class PanelWhatIfPage {
    * What the script draws from; film and lengths in metres.
    *
    * @param limits least and most as the reader's words have them
+   * @param highest what the cut has room for at the least
    * @param hand what each per cent of distance and speed is, from the sliders' least, in words
    */
   private record Data(
       StrokeFilm stroke,
       double least,
       double most,
+      double highest,
       Limits limits,
       SprayedMaps.Scale scale,
       double scatter,
       FilmUnit unit,
       Map<String, List<String>> hand,
-      List<FilmField.PlaceFilm> places) {}
+      List<SprayedPlaces.Place> places) {}
 
   /** A number of this unit is metres over its size. */
   private record FilmUnit(double size, int digits) {}
@@ -103,14 +105,6 @@ public class PanelWhatIfPage {
     return say.writer().range(score().film().target(), Dimension.FILM);
   }
 
-  /** Mean standard uncertainty of a reading, metres. */
-  private static double reading(FilmField film) {
-    return film.places().stream()
-        .mapToDouble(FilmField.PlaceFilm::standardUncertainty)
-        .average()
-        .orElse(0);
-  }
-
   /** That the film drawn is not this panel's, before anybody moves a slider; empty where it is. */
   public String getWarning() {
     DrawnOff off = DrawnOff.of(score(), scatter(score().film()));
@@ -124,11 +118,29 @@ public class PanelWhatIfPage {
   }
 
   private static double scatter(FilmField film) {
-    return Math.hypot(reading(film), TEXTURE);
+    return Math.hypot(new SprayedPlaces(film).uncertainty(), TEXTURE);
   }
 
   private SprayedMaps maps() {
     return new SprayedMaps(result.getTask().panel(), score().film(), say.writer());
+  }
+
+  private SprayedPlaces places() {
+    return new SprayedPlaces(score().film());
+  }
+
+  /** That readings are left out of what is drawn; empty where none is. */
+  public String getSetAside() {
+    return places().setAside(say.writer());
+  }
+
+  public String getReadAgain() {
+    return places().readAgain(say.writer());
+  }
+
+  /** What the map of the differences shows. */
+  public String getOff() {
+    return places().off(say.writer());
   }
 
   /** The map of what was read, as SVG. */
@@ -150,12 +162,13 @@ public class PanelWhatIfPage {
             score().stroke(),
             film.target().least(),
             film.target().most(),
+            places().highest(),
             say.writer().figures(film.target(), Dimension.FILM),
             maps().scale(),
             scatter(film),
             new FilmUnit(size, size > 1e-5 ? 2 : 0),
             new HandByPerCent(score(), say.writer()).from(LEAST_OF_HAND, MOST_OF_HAND),
-            film.places());
+            places().drawn());
     return Json.write(data).replace("<", "\\u003c");
   }
 }
