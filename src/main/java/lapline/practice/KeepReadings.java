@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lapline.people.NotFoundException;
 import lapline.people.Person;
 import lapline.trade.measure.UnitSystem;
@@ -64,12 +65,17 @@ public class KeepReadings {
     List<KeptReading> now = sorting.afterwards(clock.instant(), revision);
     PanelReading reading = read.run(units, task, now);
     Map<String, String> understood = read.understood(reading.entry(), units);
+    List<FieldProblem> before =
+        read.run(units, task, List.copyOf(sorting.before.values())).questions();
+    Set<String> otherwise = askedOtherwise(before, reading.questions());
     Set<String> sent = typed.stream().map(TypedReading::cell).collect(Collectors.toSet());
     Set<String> clashing =
         sorting.conflicts.stream().map(KeptReadings.Conflict::cell).collect(Collectors.toSet());
     List<KeptReadings.KeptCell> cells =
         now.stream()
-            .filter(r -> sent.contains(r.cell()) || r.revision() > since)
+            .filter(
+                r ->
+                    sent.contains(r.cell()) || r.revision() > since || otherwise.contains(r.cell()))
             .filter(r -> !clashing.contains(r.cell()))
             .map(r -> cell(r, understood))
             .toList();
@@ -81,6 +87,15 @@ public class KeepReadings {
         reading.questions(),
         List.copyOf(sorting.conflicts),
         List.copyOf(sorting.refused));
+  }
+
+  /** Cells about which something is asked now and was not before, or the other way round. */
+  private static Set<String> askedOtherwise(List<FieldProblem> before, List<FieldProblem> now) {
+    return Stream.concat(
+            before.stream().filter(q -> !now.contains(q)),
+            now.stream().filter(q -> !before.contains(q)))
+        .map(FieldProblem::cell)
+        .collect(Collectors.toSet());
   }
 
   private static KeptReadings.KeptCell cell(KeptReading r, Map<String, String> understood) {

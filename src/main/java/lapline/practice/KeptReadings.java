@@ -7,7 +7,8 @@ import java.util.List;
  * The answer to a person who typed: what is kept, how it was understood, and what is wrong.
  *
  * @param revision of the attempt, now
- * @param cells what was sent and kept, and what other windows changed meanwhile
+ * @param cells what was sent and kept, what other windows changed meanwhile, and what is asked
+ *     about otherwise than before because of it
  * @param problems everything that is wrong on the panel's record as it stands, cell by cell
  * @param questions what is asked back about readings that count as they stand
  * @param conflicts readings not kept, because another window had changed the same place

@@ -54,6 +54,7 @@ public final class PanelReader {
             key -> reader.problems.add(new FieldProblem(key, "entry.no-such-place", List.of(key))));
     PanelEntry entry = PanelEntry.of(reader.readings);
     reader.problems.addAll(new ReadingsTogether(task.panel(), entry, units).problems());
+    reader.questions.addAll(OddAmongPlaces.questions(entry, measurands, reader.questions, units));
     return new PanelReading(entry, reader.problems, reader.questions);
   }
 

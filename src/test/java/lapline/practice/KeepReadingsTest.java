@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import lapline.people.NotAllowedException;
 import lapline.people.NotFoundException;
 import lapline.people.Person;
@@ -14,6 +15,9 @@ import org.junit.jupiter.api.Test;
 class KeepReadingsTest {
   private final PracticeShop shop = new PracticeShop();
   private final Attempt draft = shop.draft();
+  private final Attempt courseDraft =
+      new StartAttempt(shop.attempts, WrittenPanel.COURSE, shop.choose, shop.clock, new Random(7))
+          .run(shop.apprentice, "clear/two-coats", null, "");
 
   private KeptReadings keep(long since, TypedReading... typed) {
     return shop.keep.run(shop.apprentice, draft.id(), since, List.of(typed));
@@ -51,6 +55,33 @@ class KeepReadingsTest {
     assertThat(answer.cells())
         .extracting(KeptReadings.KeptCell::understood)
         .containsExactlyInAnyOrder("61\u00a0µm", "62\u00a0µm");
+  }
+
+  /** What was keyed in first looks odd only once there are others, and no more without them. */
+  @Test
+  void a_reading_that_others_make_look_odd_comes_back_with_them() {
+    assertThat(cells(inCourse(0, typed("film-after.at1", "1560", 0)))).hasSize(1);
+    for (int place = 2; place <= 4; place++) {
+      inCourse(place - 1, typed("film-after.at" + place, "156", 0));
+    }
+    KeptReadings fifth = inCourse(4, typed("film-after.at5", "156", 0));
+    assertThat(fifth.questions()).extracting(FieldProblem::cell).containsExactly("film-after.at1");
+    assertThat(fifth.problems()).isEmpty();
+    assertThat(cells(fifth)).containsExactlyInAnyOrder("film-after.at1", "film-after.at5");
+    assertThat(cells(inCourse(5, typed("fan-width", "250", 0)))).containsExactly("fan-width");
+    KeptReadings fewer = inCourse(6, typed("film-after.at5", "", 5));
+    assertThat(fewer.questions()).isEmpty();
+    assertThat(cells(fewer)).containsExactlyInAnyOrder("film-after.at1", "film-after.at5");
+  }
+
+  /** Keeps in a draft of a task of the course, which has more places than the shop's own. */
+  private KeptReadings inCourse(long since, TypedReading typed) {
+    return new KeepReadings(shop.attempts, new ReadPanel(WrittenPanel.COURSE), shop.clock)
+        .run(shop.apprentice, courseDraft.id(), since, List.of(typed));
+  }
+
+  private static List<String> cells(KeptReadings answer) {
+    return answer.cells().stream().map(KeptReadings.KeptCell::cell).toList();
   }
 
   @Test
