@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntPredicate;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -50,13 +51,18 @@ final class PanelFits {
     return readings;
   }
 
-  /** Of the readings that count, metres. */
+  /** Of the readings that count, metres; of all where those that count are no film at all. */
   double mean() {
+    double counted = mean(i -> !strays.contains(i));
+    return counted > 0 ? counted : mean(i -> true);
+  }
+
+  private double mean(IntPredicate which) {
     return IntStream.range(0, readings.size())
-        .filter(i -> !strays.contains(i))
+        .filter(which)
         .mapToDouble(i -> readings.get(i).film())
         .average()
-        .orElseThrow();
+        .orElse(0);
   }
 
   List<Integer> strays() {
