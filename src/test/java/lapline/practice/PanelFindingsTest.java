@@ -245,6 +245,18 @@ class PanelFindingsTest {
         .putAtPlaces("film-after", 95, 94, 96, 95, 93, 95, 96, 201, 95, 94, 95, 96, 94, 95, 95);
   }
 
+  /** Each reading can be, and together they are nonsense: half bare, the rest anything. */
+  @Test
+  void readings_too_wild_for_any_sum_fit_no_pattern() {
+    double[] film = {0, 58, 164, 0, 103, 123, 81, 0, 103, 869, 1029, 57, 96, 113, 1320};
+    panel.putAtPlaces("film-after", film);
+    assertThat(ids()).startsWith(Finding.NO_PATTERN);
+    for (int place = 1; place <= film.length; place++) {
+      panel.put("film-after.at" + place, place % 2 == 0 ? "0" : 190 * place % 1999 + " um");
+    }
+    assertThat(ids()).startsWith(Finding.NO_PATTERN);
+  }
+
   /** Where no stroke explains the film, whoever reads a cause first would mend the wrong thing. */
   @Test
   void that_the_film_fits_no_pattern_stands_before_every_cause() {

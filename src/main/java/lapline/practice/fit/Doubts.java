@@ -88,7 +88,7 @@ final class Doubts {
     reading.suspected().map(Doubts::suspected).ifPresent(findings::add);
     strays().ifPresent(findings::add);
     if (reading.faults().isEmpty() && reading.fits() < StrokeReading.FITS_NOTHING) {
-      findings.add(doubt("no-pattern", 1 - reading.fits(), List.of(), List.of()));
+      findings.add(noPattern(1 - reading.fits()));
     }
     return findings;
   }
@@ -143,17 +143,16 @@ final class Doubts {
         quantity(film.y[i], Dimension.LENGTH));
   }
 
-  private static Finding doubt(
-      String name, double support, List<Phrase> evidence, List<NextPlace> next) {
-    String key = "cause." + name;
+  /** That the film fits no stroke that is known here. */
+  static Finding noPattern(double support) {
     return new Finding(
-        name + Finding.DOUBT,
+        Finding.NO_PATTERN,
         support,
-        message(key),
-        evidence,
+        message("cause.no-pattern"),
         List.of(),
-        message(key + ".change"),
+        List.of(),
+        message("cause.no-pattern.change"),
         null,
-        next);
+        List.of());
   }
 }

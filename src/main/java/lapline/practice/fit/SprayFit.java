@@ -8,6 +8,7 @@ import lapline.practice.PanelEntry;
 import lapline.practice.PanelScore.Finding;
 import lapline.practice.PracticeTask;
 import lapline.trade.measure.Estimate;
+import lapline.trade.measure.MeasureException;
 import lapline.trade.measure.TargetRange;
 import lapline.trade.stroke.StrokeReading;
 import lapline.trade.stroke.WrittenPasses;
@@ -50,9 +51,11 @@ public final class SprayFit {
     }
     Technique technique = Technique.of(task, entry);
     WrittenPasses written = WrittenStrokes.of(task, entry, technique);
-    StrokeReading reading =
-        StrokeReading.of(
-            written.record(technique.leastOverlap(), technique.bow()), film.readings());
+    Optional<StrokeReading> read = read(written, technique, film);
+    if (read.isEmpty()) {
+      return Explanation.of(List.of(Doubts.noPattern(1)));
+    }
+    StrokeReading reading = read.get();
     List<Finding> findings =
         new ArrayList<>(new StrokeWords(reading, technique, written, target).findings());
     amount(task, entry, target, reading.meanFilm())
@@ -61,6 +64,21 @@ public final class SprayFit {
     findings.addAll(doubts.findings());
     doubts.blind().ifPresent(f -> findings.add(0, f));
     return new Explanation(findings, film.named(reading.strays()), reading.film().numbers());
+  }
+
+  /**
+   * Empty where the readings are so wild that the sums of a fit lose their digits: half of them
+   * bare, the other half ten times what it should be.
+   */
+  private static Optional<StrokeReading> read(
+      WrittenPasses written, Technique technique, PlacedFilm film) {
+    try {
+      return Optional.of(
+          StrokeReading.of(
+              written.record(technique.leastOverlap(), technique.bow()), film.readings()));
+    } catch (MeasureException wild) {
+      return Optional.empty();
+    }
   }
 
   /** A panel that never had enough places is not blamed for it. */
