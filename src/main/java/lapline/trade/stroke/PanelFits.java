@@ -38,6 +38,7 @@ final class PanelFits {
   private final List<FilmAt> readings;
   private final List<Integer> strays = new ArrayList<>();
   private final Map<Known, StrokeFit> known = new HashMap<>();
+  private double mean;
 
   /** What a fit depends on, departures in their order; strays only grow in number. */
   private record Known(List<Departure> departures, int strays) {}
@@ -45,6 +46,7 @@ final class PanelFits {
   PanelFits(PassPlan plan, List<FilmAt> readings) {
     this.plan = plan;
     this.readings = List.copyOf(readings);
+    this.mean = mean(i -> true);
   }
 
   List<FilmAt> readings() {
@@ -53,8 +55,7 @@ final class PanelFits {
 
   /** Of the readings that count, metres; of all where those that count are no film at all. */
   double mean() {
-    double counted = mean(i -> !strays.contains(i));
-    return counted > 0 ? counted : mean(i -> true);
+    return mean;
   }
 
   private double mean(IntPredicate which) {
@@ -72,6 +73,8 @@ final class PanelFits {
   /** From now on this reading counts next to nothing. */
   void setAside(int stray) {
     strays.add(stray);
+    double counted = mean(i -> !strays.contains(i));
+    mean = counted > 0 ? counted : mean(i -> true);
   }
 
   /** The likeliest of all that the search finds. */
