@@ -29,6 +29,7 @@ public final class MeasuredPanel {
   private Map<Integer, Estimate> build;
   private Map<Integer, Estimate> everywhere;
   private Explanation explained;
+  private Optional<MeasuredPanel> withoutStrays;
   private Optional<FilmFieldEstimate> film;
 
   public MeasuredPanel(PracticeTask task, PanelEntry entry) {
@@ -81,14 +82,18 @@ public final class MeasuredPanel {
 
   /** The same panel as if the places that stray had no film; empty where none strays. */
   public Optional<MeasuredPanel> withoutStrays() {
-    if (strays().isEmpty()) {
-      return Optional.empty();
+    if (withoutStrays == null) {
+      withoutStrays = strays().isEmpty() ? Optional.empty() : Optional.of(others());
     }
+    return withoutStrays;
+  }
+
+  private MeasuredPanel others() {
     MeasuredPanel others = new MeasuredPanel(task, entry);
     others.everywhere = new TreeMap<>(everywhere());
     others.everywhere.keySet().removeAll(strays());
     others.explained = Explanation.none();
-    return Optional.of(others);
+    return others;
   }
 
   /** What the task asks of that film. */
